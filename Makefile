@@ -1,0 +1,50 @@
+# Agonic: `make demo` and `make test` do all on a fresh machine.
+PYTHON ?=
+VENV := build/venv/bin
+export QT_QPA_PLATFORM ?= offscreen
+export QGIS_PLUGINPATH := $(CURDIR)/build/plugins
+export PYTHONDONTWRITEBYTECODE := 1
+
+.PHONY: setup link translations demo test core-test check bench package clean
+
+setup: ## install what is missing: QGIS, translation tools, test tools
+	@mkdir -p build
+	@sha256sum --status -c build/setup.done 2>/dev/null && [ -x $(VENV)/python ] || PYTHON="$(PYTHON)" bash tools/setup.sh
+	@$(MAKE) --no-print-directory link translations-compiled
+
+# The repository's root is the plugin's folder; this link gives it the name under which QGIS and the tests import it.
+link:
+	@mkdir -p build/plugins
+	@ln -sfn ../.. build/plugins/agonic
+
+translations: setup ## update the translation sources from the code, then compile them
+	@$(VENV)/python tools/translations.py update
+
+translations-compiled:
+	@$(VENV)/python tools/translations.py compile
+
+demo: setup ## the main job on the sample area: map, project, report
+	@$(VENV)/python sample_layers/demo.py
+
+test: setup core-test ## all tests
+	@$(VENV)/python -m pytest tests --ignore=tests/core
+
+core-test: setup ## the science alone, without QGIS
+	@$(VENV)/python -m pytest -p no:pytest_qgis tests/core
+
+check: setup ## style, types, import direction, translations, repository rules
+	@$(VENV)/python -m ruff check .
+	@$(VENV)/python -m ruff format --check .
+	@$(VENV)/python -m mypy processing_algs/core
+	@$(VENV)/python tools/check_layout.py
+	@$(VENV)/python tools/translations.py check
+	@$(VENV)/python tools/package.py --check
+
+bench: setup ## speed, as ratios measured in one run
+	@$(VENV)/python tools/bench.py
+
+package: setup ## build/agonic-VERSION.zip for the plugin repository
+	@$(VENV)/python tools/package.py
+
+clean:
+	rm -rf build

@@ -1,0 +1,1 @@
+"""What QGIS loads and the user touches."""

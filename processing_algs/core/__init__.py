@@ -1,0 +1,1 @@
+"""The science of Agonic on numpy arrays, with no QGIS in it."""

@@ -1,0 +1,1 @@
+"""Pictures: map symbols, layer styles, legends and figures."""

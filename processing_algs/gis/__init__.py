@@ -1,0 +1,1 @@
+"""QGIS to arrays and back: columns, dates, places, sinks, styles of outputs."""

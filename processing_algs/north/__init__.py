@@ -1,0 +1,1 @@
+"""Algorithms about the three norths."""

@@ -1,0 +1,1 @@
+"""Algorithms that turn compass readings into true attitudes."""
