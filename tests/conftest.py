@@ -4,6 +4,7 @@ import sys
 from pathlib import Path
 
 import pyproj
+import pytest
 
 
 def _find_proj_data():
@@ -15,3 +16,16 @@ def _find_proj_data():
 
 
 _find_proj_data()
+
+
+@pytest.fixture(scope="session")
+def agonic(qgis_processing):
+    """The plugin as QGIS without a window has it: its algorithms and QGIS's own are there for `processing.run`."""
+    from agonic import classFactory
+    from qgis.PyQt.QtCore import QLocale
+
+    QLocale.setDefault(QLocale("en"))  # the messages tests read are the English ones, whatever the machine speaks
+    plugin = classFactory(None)
+    plugin.initProcessing()
+    yield plugin
+    plugin.unload()

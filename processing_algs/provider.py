@@ -1,0 +1,42 @@
+"""The list of Agonic's algorithms."""
+
+from pathlib import Path
+
+from qgis.core import QgsProcessingProvider
+from qgis.PyQt.QtGui import QIcon
+
+from .north.north_angles import NorthAngles
+from .readings.correct_readings import CorrectReadings
+
+# Named one by one: an algorithm is part of the plugin because someone put it here.
+ALGORITHMS = (
+    NorthAngles,
+    CorrectReadings,
+)
+
+ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"
+
+
+class AgonicProvider(QgsProcessingProvider):
+    """What QGIS shows as "Agonic" in the Processing toolbox."""
+
+    def id(self):
+        """Return the part of an algorithm's id before the colon; never renamed."""
+        return "agonic"
+
+    def name(self):
+        """Return the name in the toolbox; a proper name, so not translated."""
+        return "Agonic"
+
+    def icon(self):
+        """Return the icon beside the name."""
+        return QIcon(str(ICON))
+
+    def svgIconPath(self):
+        """Return the icon's file, for places that draw it themselves."""
+        return str(ICON)
+
+    def loadAlgorithms(self):
+        """Add every algorithm of the list."""
+        for algorithm in ALGORITHMS:
+            self.addAlgorithm(algorithm())

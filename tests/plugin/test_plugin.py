@@ -1,0 +1,123 @@
+"""The plugin as QGIS loads it, without a window and with one."""
+
+from pathlib import Path
+
+import pytest
+from agonic import classFactory
+from agonic.processing_algs.gis.i18n import tr
+from qgis.core import QgsApplication
+from qgis.PyQt.QtCore import QLocale
+from qgis.PyQt.QtGui import QDesktopServices
+
+ROOT = Path(__file__).parents[2]
+
+
+def registered():
+    provider = QgsApplication.processingRegistry().providerById("agonic")
+    return None if provider is None else sorted(algorithm.id() for algorithm in provider.algorithms())
+
+
+@pytest.fixture
+def alone(agonic):
+    """The other tests' plugin taken out, so that a test's own one can come in."""
+    agonic.unload()
+    yield
+    agonic.initProcessing()
+
+
+class Window:
+    """What a plugin may ask of the QGIS window, with the menu as a list."""
+
+    def __init__(self, parent):
+        self.parent = parent
+        self.menu = []
+
+    def mainWindow(self):
+        return self.parent
+
+    def addPluginToMenu(self, name, action):
+        self.menu.append((name, action))
+
+    def removePluginMenu(self, name, action):
+        self.menu.remove((name, action))
+
+
+@pytest.fixture
+def window(qgis_parent):
+    return Window(qgis_parent)
+
+
+def test_without_a_window_the_algorithms_come_and_go(alone):
+    plugin = classFactory(None)
+    assert registered() is None
+    plugin.initProcessing()
+    # Ids are what scripts and models hold: a change here breaks them.
+    assert registered() == ["agonic:correct_readings", "agonic:north_angles"]
+    plugin.unload()
+    assert registered() is None
+
+
+def test_with_a_window_the_menu_comes_and_goes_too(alone, window):
+    plugin = classFactory(window)
+    plugin.initGui()
+    assert [(name, action.text()) for name, action in window.menu] == [
+        ("Agonic", "Correct compass readings…"),
+        ("Agonic", "Help"),
+    ]
+    assert not window.menu[0][1].icon().isNull()
+    assert "agonic:correct_readings" in registered()
+    plugin.unload()
+    assert window.menu == []
+    assert registered() is None
+
+
+def test_the_first_menu_entry_opens_the_main_job(alone, window, monkeypatch):
+    import processing
+
+    opened = []
+    monkeypatch.setattr(processing, "execAlgorithmDialog", opened.append, raising=False)
+    plugin = classFactory(window)
+    plugin.initGui()
+    window.menu[0][1].trigger()
+    assert opened == ["agonic:correct_readings"]
+    assert QgsApplication.processingRegistry().algorithmById(opened[0]) is not None
+    plugin.unload()
+
+
+def test_help_opens_the_manual_on_disk(alone, window, monkeypatch):
+    opened = []
+    monkeypatch.setattr(QDesktopServices, "openUrl", opened.append)
+    plugin = classFactory(window)
+    plugin.initGui()
+    window.menu[1][1].trigger()
+    assert [Path(url.toLocalFile()).resolve() for url in opened] == [ROOT / "README.md"]
+    assert (ROOT / "README.md").exists()
+    plugin.unload()
+
+
+def test_the_plugin_speaks_the_language_of_qgis_while_it_is_on(alone):
+    english = "Help"
+    before = QLocale()
+    try:
+        for locale, expected in (("es", "Ayuda"), ("es_MX", "Ayuda"), ("en", english), ("fi", english)):
+            QLocale.setDefault(QLocale(locale))
+            plugin = classFactory(None)
+            assert tr(english) == expected, locale
+            plugin.unload()
+            assert tr(english) == english
+    finally:
+        QLocale.setDefault(before)
+
+
+def test_every_algorithm_has_its_own_icon_help_and_a_help_text_for_each_parameter(agonic):
+    provider = QgsApplication.processingRegistry().providerById("agonic")
+    assert Path(provider.svgIconPath()).exists()
+    for algorithm in provider.algorithms():
+        picture = ROOT / "processing_algs" / algorithm.groupId() / f"{algorithm.name()}.svg"
+        assert picture.exists(), algorithm.id()
+        assert not algorithm.icon().isNull()
+        assert algorithm.shortHelpString(), algorithm.id()
+        for parameter in algorithm.parameterDefinitions():
+            assert parameter.help(), f"{algorithm.id()} {parameter.name()}"
+        counts = {output.name() for output in algorithm.outputDefinitions()}
+        assert counts >= {"READ", "DONE", "WARNED", "REJECTED"}, algorithm.id()
