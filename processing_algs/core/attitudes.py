@@ -438,12 +438,14 @@ def _plane_axes(strike: npt.ArrayLike, dip: npt.ArrayLike) -> tuple[FloatArray, 
 def _across(a: FloatArray, b: FloatArray) -> FloatArray:
     """Cross product of unit vectors; NaN where they are parallel."""
     product: FloatArray = np.asarray(np.cross(a, b))
-    parallel = np.linalg.norm(product, axis=-1, keepdims=True) < TINY
-    return np.where(parallel, np.nan, product)
+    sine: FloatArray = np.linalg.norm(product, axis=-1, keepdims=True)
+    return np.where(sine < TINY, np.nan, product)
 
 
-def _vectors(east: npt.ArrayLike, north: npt.ArrayLike, up: npt.ArrayLike) -> FloatArray:
-    return np.stack(np.broadcast_arrays(np.asarray(east), np.asarray(north), np.asarray(up)), axis=-1).astype(float)
+def _vectors(east: FloatArray, north: FloatArray, up: FloatArray) -> FloatArray:
+    """Stack the parts of vectors; a vector that lacks one part is NaN in all three."""
+    vectors: FloatArray = np.stack(np.broadcast_arrays(east, north, up), axis=-1)
+    return np.where(np.isnan(vectors).any(axis=-1, keepdims=True), np.nan, vectors)
 
 
 def _units(vector: npt.ArrayLike) -> tuple[FloatArray, FloatArray, FloatArray]:
