@@ -124,7 +124,7 @@ def page_azimuth(crs: Any, lon: npt.ArrayLike, lat: npt.ArrayLike, azimuth: npt.
     -------
     ndarray, shape (n,)
         Angle clockwise from the page's up, in [0, 360), exact in every CRS, conformal or not. In a geographic CRS,
-        drawn in degrees, north-east at 60 degrees north is 63.5 on the page. NaN where the azimuth is missing or the
+        drawn in degrees, true north-east at 60 degrees north is 63.4. NaN where the azimuth is missing or the
         position is outside the CRS's domain. Within 64 m of a pole the page is taken as it is 64 m from the pole on
         the same meridian; at the pole itself the azimuth is counted from that meridian. Units: degrees.
 
@@ -189,7 +189,7 @@ def page_axes(crs: Any, lon: npt.ArrayLike, lat: npt.ArrayLike) -> PageAxes:
     ----------
     Snyder, J. P., 1987, Map Projections: A Working Manual, USGS Professional Paper 1395, equations 4-18 to 4-20.
     """
-    page = _page(_read_crs(crs))
+    page = _page_of(crs)
     lon, lat = np.broadcast_arrays(np.asarray(lon, dtype=float), np.asarray(lat, dtype=float))
     position = (np.abs(lat) <= 90.0) & (np.abs(lon) <= 360.0)
     lon = np.where(position, lon, np.nan)
@@ -234,7 +234,7 @@ def own_lonlat(crs: Any, x: npt.ArrayLike, y: npt.ArrayLike) -> tuple[FloatArray
     FieldDataError
         If the CRS cannot be read (code ``crs_unknown``) or has no page (``crs_without_north``).
     """
-    return _lonlat(_page(_read_crs(crs)), x, y)
+    return _lonlat(_page_of(crs), x, y)
 
 
 def wgs84_lonlat(crs: Any, x: npt.ArrayLike, y: npt.ArrayLike) -> tuple[FloatArray, FloatArray]:
@@ -258,7 +258,7 @@ def wgs84_lonlat(crs: Any, x: npt.ArrayLike, y: npt.ArrayLike) -> tuple[FloatArr
     FieldDataError
         If the CRS cannot be read (code ``crs_unknown``) or has no page (``crs_without_north``).
     """
-    lon, lat = _transform(_page(_read_crs(crs)).to_wgs84, x, y)
+    lon, lat = _transform(_page_of(crs).to_wgs84, x, y)
     return _position(lon, lat)
 
 
@@ -401,6 +401,11 @@ class _Page:
     eccentricity2: float
 
 
+def _page_of(crs: Any) -> _Page:
+    """Take a CRS apart, or remember how; text is remembered as it is, for reading it costs more than a small job."""
+    return _page(crs if isinstance(crs, str) else _read_crs(crs))
+
+
 def _read_crs(crs: Any) -> CRS:
     try:
         return CRS.from_user_input(crs)
@@ -410,7 +415,8 @@ def _read_crs(crs: Any) -> CRS:
 
 
 @lru_cache(maxsize=64)
-def _page(crs: CRS) -> _Page:
+def _page(given: str | CRS) -> _Page:
+    crs = _read_crs(given)
     horizontal = crs
     if horizontal.is_compound:
         horizontal = horizontal.sub_crs_list[0]
