@@ -53,7 +53,7 @@ def find_models(folder: Path) -> dict[str, Path]:
     Parameters
     ----------
     folder : Path
-        Every ``.shc`` and ``.cof`` file in it counts, in capitals or not.
+        Every ``.shc`` and ``.cof`` file in it counts, in capitals or not, unless it is hidden by a leading dot.
 
     Returns
     -------
@@ -70,7 +70,7 @@ def find_models(folder: Path) -> dict[str, Path]:
     """
     models: dict[str, Path] = {}
     for path in sorted(folder.iterdir()):
-        if path.suffix.lower() in (".shc", ".cof"):
+        if path.suffix.lower() in (".shc", ".cof") and not path.name.startswith("."):
             model_id = _id(_name(path))
             if model_id in models:
                 raise _bad_file(path, f"{models[model_id].name} is the model {model_id} already")
@@ -143,8 +143,9 @@ def _read_shc(path: Path) -> tuple[FloatArray, FloatArray, FloatArray]:
     epochs, table = np.array(rows[1], dtype=np.float64), np.array(rows[2:], dtype=np.float64)
     if len(epochs) != count or count < 2 or not np.all(np.diff(epochs) > 0):
         raise _bad_file(path, f"{count} rising epochs announced, others found")
+    if _complete_degree(path, table, lowest_order=-1, columns=count) != degree:
+        raise _bad_file(path, f"degree {degree} announced, another found")
     signed = table[:, 1]  # the order of g, and minus the order of h
-    _require_complete(path, table, [(n, m) for n in range(1, degree + 1) for m in range(-n, n + 1)], count)
     g = _square(table[signed >= 0, :2], table[signed >= 0, 2:])
     h = _square(np.abs(table[signed < 0, :2]), table[signed < 0, 2:])
     return epochs, g, h
@@ -155,22 +156,47 @@ def _read_cof(path: Path) -> tuple[FloatArray, FloatArray, FloatArray]:
     lines = _lines(path)
     epoch = float(lines[0].split()[0])
     end = next((i for i, line in enumerate(lines) if line.startswith("9999")), 0)  # nines close the file
-    table = np.array([line.split() for line in lines[1:end]], dtype=np.float64)
-    if table.size == 0:
+    if end < 2:
         raise _bad_file(path, "no coefficients with a line of nines behind them")
-    degree = int(table[:, 0].max())
-    _require_complete(path, table, [(n, m) for n in range(1, degree + 1) for m in range(n + 1)], 4)
+    table = np.array([line.split() for line in lines[1:end]], dtype=np.float64)
+    _complete_degree(path, table, lowest_order=0, columns=4)
     sets = table[:, 2:4, None] + table[:, 4:6, None] * np.array([0.0, COF_YEARS])  # (row, g or h, epoch)
     g, h = (_square(table[:, :2], sets[:, i]) for i in (0, 1))
     return np.array([epoch, epoch + COF_YEARS]), g, h
 
 
-def _require_complete(path: Path, table: FloatArray, orders: list[tuple[int, int]], columns: int) -> None:
-    """Raise unless a table has each (degree, order) once and so many finite values behind it."""
-    if table.shape != (len(orders), columns + 2) or not np.all(np.isfinite(table)):
-        raise _bad_file(path, f"{len(orders)} rows of {columns} coefficients expected, found {table.shape}")
+def _complete_degree(path: Path, table: FloatArray, lowest_order: int, columns: int) -> int:
+    """Highest degree in a table, once it is known to be whole.
+
+    Parameters
+    ----------
+    path : Path
+        For the message.
+    table : ndarray, shape (rows, columns + 2)
+        Degree, order and coefficients.
+    lowest_order : int
+        0, or -1 where orders run from minus the degree.
+    columns : int
+        Number of coefficients in a row.
+
+    Returns
+    -------
+    int
+
+    Raises
+    ------
+    FieldDataError
+        Unless each degree from 1 and order is there once, with so many finite coefficients.
+    """
+    if table.ndim != 2 or table.shape[1] != columns + 2 or not np.all(np.isfinite(table)):
+        raise _bad_file(path, f"rows of degree, order and {columns} numbers expected, others found")
+    highest = table[:, 0].max()
+    rows = highest * (highest + 2) if lowest_order < 0 else highest * (highest + 3) / 2
+    degrees = range(1, int(highest) + 1) if len(table) == rows else range(0)  # so no list outgrows the table
+    orders = [(n, m) for n in degrees for m in range(lowest_order * n, n + 1)]
     if sorted(map(tuple, table[:, :2].tolist())) != orders:
         raise _bad_file(path, "a degree and order is missing or there twice")
+    return int(highest)
 
 
 def _square(orders: FloatArray, values: FloatArray) -> FloatArray:

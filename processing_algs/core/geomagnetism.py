@@ -119,7 +119,7 @@ class Field:
 
 
 MODELS: Final[dict[str, Path]] = find_models(Path(__file__).parent / "data")
-"""Ids of the models at hand and their files; ``igrf14``, ``wmm2025`` and ``wmmhr2025`` are always among them."""
+"""Ids of the models at hand and their files; ``igrf14``, ``wmm2025`` and ``wmmhr2025`` come with the plugin."""
 
 
 def prepare(coefficients: Coefficients) -> Model:
