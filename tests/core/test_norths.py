@@ -278,7 +278,7 @@ def test_at_the_pole_azimuths_are_counted_from_the_given_meridian(lon):
             'AXIS["elevation (y)",north,ORDER[2]],LENGTHUNIT["metre",1]]',
             "crs_without_north",
         ),
-        ("nowhere", "crs_unknown"),
+        ("EPSG:1", "crs_unknown"),
         ("", "crs_unknown"),
         (None, "crs_unknown"),
         ("+proj=nicol", "crs_unknown"),  # can be drawn, but not read back
