@@ -103,7 +103,8 @@ class ResidueCheck:
         ----------
         written : array_like, shape (n,)
             Magnetic azimuths as they were written, in the unit of the ring: turned into degrees, whole gon or mils
-            end in many fractions, and shifted ones no longer in one. What is missing does not count. Units: those of the ring.
+            end in many fractions, and shifted ones no longer in one. What is missing does not count.
+            Units: those of the ring.
         """
         written = np.ravel(np.asarray(written, dtype=float))
         written = written[np.isfinite(written)]
