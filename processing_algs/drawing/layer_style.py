@@ -26,6 +26,8 @@ from .names import symbol_names
 from .symbols import BAR_MM, NO_READING, OTHER, STROKE_MM, SYMBOLS, reach_mm, side_mm, svg
 
 BLACK = "#000000"
+# QGIS puts the marker's fill colour here, so that the user may choose another, and a selected symbol shows.
+PAINT = f"param(fill) {BLACK}"
 LABEL_PT = 6.5
 # Not every machine has the standard's Helvetica; QGIS takes the first of these that is there.
 LABEL_FONTS = ("Helvetica", "Arial", "Liberation Sans", "DejaVu Sans")
@@ -35,22 +37,23 @@ MM_PER_PT = 25.4 / 72
 # Between the symbol and its number. Units: mm.
 LABEL_GAP_MM = 0.4
 
-# A CRS that somebody made and did not save has no code, only a definition.
-LAYER_CRS = "coalesce(nullif(@layer_crs, ''), 'PROJ:' || nullif(layer_property(@layer, 'crs_definition'), ''))"
+# QGIS's transform() knows a CRS by its code only, and hands the point back unchanged where there is none, as for a CRS
+# that somebody made and did not save. Such a map or layer must come out as NULL, not as a wrong direction.
+LAYER_CRS = "nullif(@layer_crs, '')"
 # The map's CRS exists only while a map is drawn, and a map without one shows the layer's own coordinates.
-MAP_CRS = f"coalesce(nullif(@map_crs, ''), 'PROJ:' || nullif(@map_crs_definition, ''), {LAYER_CRS})"
+MAP_CRS = f"coalesce(nullif(@map_crs, ''), if(coalesce(@map_crs_definition, '') = '', {LAYER_CRS}, NULL))"
 # First eccentricity squared of WGS 84.
 E2 = 0.00669438
-# Angle of the step on the ellipsoid, about a metre. Units: radians.
-STEP = 1.6e-7
+# A tenth of a metre: short beside a pole, yet far above the last digit of a coordinate. Units: degrees of latitude.
+STEP = 1e-6
 
 
 def page_azimuth_expression(azimuth):
     """Write the QGIS expression that turns a true azimuth into an azimuth on the map.
 
-    It steps a metre along the azimuth on the ellipsoid and looks where that leads on the map. It steps forward and
-    back and takes the shorter one, since one of the two may jump across the edge of the map's CRS, as at 180 degrees.
-    The step is taken as a vector, so that it stays true beside a pole.
+    It steps along the azimuth on the ellipsoid and looks where that leads on the map. It steps forward and back and
+    takes the shorter one, since one of the two may jump across the edge of the map's CRS, as at 180 degrees. Variables
+    are nested no deeper than needed: the time QGIS takes to read an expression doubles with every level.
 
     Parameters
     ----------
@@ -61,32 +64,19 @@ def page_azimuth_expression(azimuth):
     -------
     str
         Expression of the azimuth clockwise from the map's own upward direction, in [0, 360), NULL where the azimuth is
-        NULL or the layer has no CRS. It does not contain the map's rotation: QGIS turns markers with the map by
-        itself. Units: degrees.
+        NULL, where the layer or the map has a CRS without a code, and at a pole. Within metres of a pole it is off by
+        degrees. It does not contain the map's rotation: QGIS turns markers with the map by itself. Units: degrees.
     """
-
-    def stepped(sign):
-        north = f"cos(@b) {'-' if sign == '+' else '+'} @n * sin(@b)"
-        up = f"sin(@b) {sign} @n * cos(@b)"
-        east = f"{'' if sign == '+' else '-'}@e"
-        longitude = f"x(@g) + degrees(atan2({east}, {north}))"
-        latitude = f"degrees(atan2({up}, sqrt(@e ^ 2 + ({north}) ^ 2)))"
-        return f"transform(make_point({longitude}, {latitude}), 'EPSG:4326', {MAP_CRS})"
-
-    steps = {
-        "g": f"transform(make_point(x($geometry), y($geometry)), {LAYER_CRS}, 'EPSG:4326')",
-        "a": f"radians({azimuth})",
-        "b": "radians(y(@g))",
-        "e": f"{STEP!r} * sin(@a)",
-        "n": f"{STEP!r} * cos(@a) * (1 - {E2!r} * sin(@b) ^ 2) / (1 - {E2!r})",
-        "p": f"transform(@g, 'EPSG:4326', {MAP_CRS})",
-        "q": stepped("+"),
-        "r": stepped("-"),
-    }
-    expression = "degrees(if(distance(@p, @q) <= distance(@r, @p), azimuth(@p, @q), azimuth(@r, @p)))"
-    for name, value in reversed(steps.items()):
-        expression = f"with_variable('{name}', {value}, {expression})"
-    return expression
+    east = f"{STEP!r} * sin(radians({azimuth})) / cos(radians(y(@g)))"
+    north = f"{STEP / (1 - E2)!r} * cos(radians({azimuth})) * (1 - {E2!r} * sin(radians(y(@g))) ^ 2)"
+    ends = ", @g, ".join(f"make_point(x(@g) {sign} {east}, y(@g) {sign} {north})" for sign in "-+")
+    back, here, ahead = (f"point_n(@l, {vertex})" for vertex in (1, 2, 3))
+    return (
+        f"with_variable('g', transform(make_point(x($geometry), y($geometry)), {LAYER_CRS}, 'EPSG:4326'), "
+        f"with_variable('l', transform(make_line({ends}), 'EPSG:4326', {MAP_CRS}), "
+        f"degrees(if(distance({back}, {here}) < distance({here}, {ahead}), "
+        f"azimuth({back}, {here}), azimuth({here}, {ahead})))))"
+    )
 
 
 def style_attitudes(layer, *, bar_mm=BAR_MM, stroke_mm=STROKE_MM, labels=True, anchor="tail"):
@@ -121,7 +111,7 @@ def style_attitudes(layer, *, bar_mm=BAR_MM, stroke_mm=STROKE_MM, labels=True, a
         raise FieldDataError(message, code="field_missing", field="symbol")
     present = _symbols_in(layer)
     names = symbol_names()
-    marks = [SYMBOLS[NO_READING]] if "status" in fields else []
+    marks = [SYMBOLS[NO_READING]] if "rejected" in _values(layer, "status") else []
     categories = [
         QgsRendererCategory(shown.number, _marker(shown, bar_mm, stroke_mm, anchor), names[shown.number], True)
         for shown in present + marks
@@ -134,10 +124,15 @@ def style_attitudes(layer, *, bar_mm=BAR_MM, stroke_mm=STROKE_MM, labels=True, a
     layer.setLabelsEnabled(labels and "label" in fields)
 
 
+def _values(layer, name):
+    """Return the texts that a field holds; none where there is no such field."""
+    values = layer.uniqueValues(layer.fields().lookupField(name))
+    return {str(value) for value in values if not QgsVariantUtils.isNull(value)}
+
+
 def _symbols_in(layer):
     """Return the table's symbols that the layer holds, in the table's order; all of them for an empty layer."""
-    values = layer.uniqueValues(layer.fields().lookupField("symbol"))
-    held = {str(value) for value in values if not QgsVariantUtils.isNull(value)}
+    held = _values(layer, "symbol")
     present = [symbol for number, symbol in SYMBOLS.items() if number in held]
     return present or [symbol for number, symbol in SYMBOLS.items() if number not in (NO_READING, OTHER)]
 
@@ -162,16 +157,18 @@ def _class_expression(fields, present):
     rejected = f"WHEN \"status\" = 'rejected' THEN '{NO_READING}' " if "status" in fields else ""
     return (
         f'CASE {rejected}WHEN "symbol" IN ({_quoted(upright)}) THEN "symbol" '
-        f'WHEN ({_azimuth_expression(fields, present)}) IS NOT NULL AND {LAYER_CRS} IS NOT NULL THEN "symbol" '
+        f"WHEN ({_azimuth_expression(fields, present)}) IS NOT NULL AND {LAYER_CRS} IS NOT NULL "
+        f'AND {MAP_CRS} IS NOT NULL THEN "symbol" '
         f"ELSE '' END"
     )
 
 
 def _marker(shown, bar_mm, stroke_mm, anchor):
     """Make the marker of a symbol."""
-    text = svg(shown, bar_mm=bar_mm, stroke_mm=stroke_mm, color=BLACK, anchor=anchor)
+    text = svg(shown, bar_mm=bar_mm, stroke_mm=stroke_mm, color=PAINT, anchor=anchor)
     picture = QgsSvgMarkerSymbolLayer("base64:" + base64.b64encode(text.encode()).decode())
     picture.setSize(side_mm(shown, bar_mm=bar_mm, stroke_mm=stroke_mm, anchor=anchor))
+    picture.setFillColor(QColor(BLACK))
     picture.setSizeUnit(Qgis.RenderUnit.Millimeters)
     if shown.follows:
         angle = page_azimuth_expression(f'"{shown.follows}"')

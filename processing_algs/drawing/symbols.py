@@ -4,7 +4,7 @@ Every symbol is described in the frame of its own measurement: the strike (of a 
 the dip is to the right, millimetres on paper, the place of measurement at (0, 0), x to the right and y up.
 
 The numbers are those of [FGDC2006]_. A symbol for which we know no number of the standard has a name of our own that
-starts with ``ag.``; it is explained on the map like any other.
+starts with ``ag.``; it is explained on the map like any other. Names are at most 12 characters: fields are short.
 
 References
 ----------
@@ -40,7 +40,7 @@ PLANES = (
 LINES = ("lineation", "slickenline", "fold_axis", "other_line")
 # Common practice of one survey's software, not part of the standard: over it a reading is drawn as approximate.
 APPROXIMATE_OVER = 8.0
-NO_READING = "ag.no_reading"
+NO_READING = "ag.no_read"
 # What is drawn for a row without a symbol of the table, or without the direction its symbol needs.
 OTHER = "ag.other"
 
@@ -190,7 +190,8 @@ _RING = Circle((0, 0), 2.5)
 _HEAVY_RING = Circle((0, 0), 2.5, weight=2)
 _CROSS = (_line((0, -1.25), (0, 1.25)), _line((-1.25, 0), (1.25, 0)))
 
-_RETURNS = (_line((0, 2.4), (1, 2.4)), _line((0, -2.4), (1, -2.4)))
+_BRACKET = _line((1, 2.5), (0, 2.5), (0, -2.5), (1, -2.5))
+_RETURNS = (_line((-1, 2.5), (1, 2.5)), _line((-1, -2.5), (1, -2.5)))
 _BOX = Area(((0, 0.565), (0.56, 0.565), (0.56, -0.565), (0, -0.565)))
 _TRIANGLE = ((0, 0.6), (1, 0), (0, -0.6))
 _ARROW = (_line((0, 0), (1.1, 0)), Area(((1, 0.45), (2, 0), (1, -0.45))))
@@ -249,7 +250,7 @@ _TABLE = (
     _plane("06.36", INFERRED, *_DASHED_BAR, _SHORT_TICK, _TOPS),
     _plane("06.38", OWN, *_DASHED_BAR, *_SHORT_HOOK, _TOPS),
     _upright(
-        "ag.bedding_horizontal_overturned",
+        "ag.bed_over",
         OWN,
         _RING,
         *_CROSS,
@@ -258,82 +259,76 @@ _TABLE = (
     ),
     # Cleavage
     _upright(
-        "ag.cleavage_horizontal",
+        "ag.cleav_h",
         OWN,
         _RING,
         _line((0, -0.7), (0, 0.7)),
         _line((-0.5, 0.7), (0.5, 0.7)),
         _line((-0.5, -0.7), (0.5, -0.7)),
     ),
-    _plane("07.02", MEASURED, _BAR, *_RETURNS),
-    _plane("ag.cleavage_vertical", OWN, _BAR, *_both_sides(*_RETURNS)),
+    _plane("07.02", MEASURED, _BRACKET),
+    _plane("ag.cleav_v", OWN, _BAR, *_RETURNS),
     # Foliation
     _upright("08.03.01", OWN, _RING, Area(((-0.65, -0.4), (0.65, -0.4), (0, 0.75)))),
     _plane("08.03.02", MEASURED, _BAR, Area(_TRIANGLE)),
     _plane("08.03.03", MEASURED, _BAR, *_both_sides(Area(_TRIANGLE))),
-    _upright(
-        "ag.igneous_foliation_horizontal", OWN, _RING, Area(((-0.65, -0.4), (0.65, -0.4), (0, 0.75)), solid=False)
-    ),
+    _upright("ag.igneous_h", OWN, _RING, Area(((-0.65, -0.4), (0.65, -0.4), (0, 0.75)), solid=False)),
     _plane("08.02.03", MEASURED, _BAR, Area(_TRIANGLE, solid=False)),
-    _plane("ag.igneous_foliation_vertical", OWN, _BAR, *_both_sides(Area(_TRIANGLE, solid=False))),
+    _plane("ag.igneous_v", OWN, _BAR, *_both_sides(Area(_TRIANGLE, solid=False))),
     # Joints
     _upright("04.03.01", OWN, _RING, Area(((-0.5, -0.5), (0.5, -0.5), (0.5, 0.5), (-0.5, 0.5)))),
     _plane("04.03.02", OWN, _BAR, _BOX),
     _plane("04.03.03", OWN, _BAR, *_both_sides(_BOX)),
     # Faults
-    _upright("ag.fault_horizontal", OWN, _HEAVY_RING, _line((-1.25, 0), (1.25, 0), weight=2)),
-    _plane("ag.fault_inclined", OWN, _HEAVY_BAR, *_ARROW, reach=2.0),
-    _plane("ag.fault_vertical", OWN, _HEAVY_BAR, *_both_sides(*_ARROW), reach=2.0),
+    _upright("ag.fault_h", OWN, _HEAVY_RING, _line((-1.25, 0), (1.25, 0), weight=2)),
+    _plane("ag.fault_i", OWN, _HEAVY_BAR, *_ARROW, reach=2.0),
+    _plane("ag.fault_v", OWN, _HEAVY_BAR, *_both_sides(*_ARROW), reach=2.0),
     # Veins
-    _upright("ag.vein_horizontal", OWN, _RING, _line((-0.6, 0.35), (0.6, 0.35)), _line((-0.6, -0.35), (0.6, -0.35))),
-    _plane("ag.vein_inclined", OWN, _BAR, *_TWO_TICKS),
-    _plane("ag.vein_vertical", OWN, _BAR, *_both_sides(*_TWO_TICKS)),
+    _upright("ag.vein_h", OWN, _RING, _line((-0.6, 0.35), (0.6, 0.35)), _line((-0.6, -0.35), (0.6, -0.35))),
+    _plane("ag.vein_i", OWN, _BAR, *_TWO_TICKS),
+    _plane("ag.vein_v", OWN, _BAR, *_both_sides(*_TWO_TICKS)),
     # Dikes
-    _upright("ag.dike_horizontal", OWN, _RING, Circle((0, 0), 1.2)),
+    _upright("ag.dike_h", OWN, _RING, Circle((0, 0), 1.2)),
     _plane("01.04.01", OWN, *_WALLS, _WALL_TICK, reach=1.35),
-    _plane("ag.dike_vertical", OWN, *_WALLS, *_both_sides(_WALL_TICK), reach=1.35),
+    _plane("ag.dike_v", OWN, *_WALLS, *_both_sides(_WALL_TICK), reach=1.35),
     # Contacts
-    _upright("ag.contact_horizontal", OWN, _RING, _line((-0.6, 0.55), (0.6, 0.55)), _line((0, 0.55), (0, -0.7))),
-    _plane("ag.contact_inclined", OWN, _BAR, *_CAPPED_TICK),
-    _plane("ag.contact_vertical", OWN, _BAR, *_both_sides(*_CAPPED_TICK)),
+    _upright("ag.contact_h", OWN, _RING, _line((-0.6, 0.55), (0.6, 0.55)), _line((0, 0.55), (0, -0.7))),
+    _plane("ag.contact_i", OWN, _BAR, *_CAPPED_TICK, reach=1.3),
+    _plane("ag.contact_v", OWN, _BAR, *_both_sides(*_CAPPED_TICK)),
     # Axial planes
     _upright(
-        "ag.axial_plane_horizontal",
+        "ag.axial_h",
         OWN,
         _RING,
         _line((-0.88, -0.88), (0.88, 0.88)),
         _line((-0.88, 0.88), (0.88, -0.88)),
     ),
-    _plane("ag.axial_plane_inclined", OWN, _BAR, *_LIMBS, reach=1.2),
-    _plane("ag.axial_plane_vertical", OWN, _BAR, *_both_sides(*_LIMBS), reach=1.2),
+    _plane("ag.axial_i", OWN, _BAR, *_LIMBS, reach=1.5),
+    _plane("ag.axial_v", OWN, _BAR, *_both_sides(*_LIMBS), reach=1.2),
     # Other planes
-    _upright("ag.other_plane_horizontal", OWN, _RING),
-    _plane("ag.other_plane_inclined", OWN, _BAR, *_LOOP, reach=1.4),
-    _plane("ag.other_plane_vertical", OWN, _BAR, *_both_sides(*_LOOP), reach=1.4),
+    _upright("ag.plane_h", OWN, _RING),
+    _plane("ag.plane_i", OWN, _BAR, *_LOOP, reach=1.4),
+    _plane("ag.plane_v", OWN, _BAR, *_both_sides(*_LOOP), reach=1.4),
     # Lines: a horizontal one has a head at both ends, a vertical one is its head alone
-    _both_ways("ag.lineation_horizontal", OWN, _DOUBLE_SHAFT, *_DOUBLE_HEADS, reach=3.14),
+    _both_ways("ag.lin_h", OWN, _DOUBLE_SHAFT, *_DOUBLE_HEADS, reach=3.14),
     _directed("09.001", MEASURED, _SHAFT, Area(_up(_HEAD, 5.1)), tip=6.24),
-    _upright("ag.lineation_vertical", OWN, Area(((-1.1, 0.8), (1.1, 0.8), (0, -1.3)))),
-    _both_ways(
-        "ag.slickenline_horizontal", OWN, _DOUBLE_SHAFT, Area(_up(_DIAMOND, 2)), Area(_down(_DIAMOND, -2)), reach=3.6
-    ),
+    _upright("ag.lin_v", OWN, Area(((-1.1, 0.8), (1.1, 0.8), (0, -1.3)))),
+    _both_ways("ag.slick_h", OWN, _DOUBLE_SHAFT, Area(_up(_DIAMOND, 2)), Area(_down(_DIAMOND, -2)), reach=3.6),
     _directed("09.017", MEASURED, _line((0, 0), (0, 4.5)), Area(_up(_DIAMOND, 4.4)), tip=6.0),
-    _upright("ag.slickenline_vertical", OWN, Area(((0, 1.5), (0.95, 0), (0, -1.5), (-0.95, 0)))),
-    _both_ways(
-        "ag.fold_axis_horizontal", OWN, _DOUBLE_SHAFT, *_DOUBLE_HEADS, Arc((0, -0.4), 0.8, 270, 180), reach=3.14
-    ),
+    _upright("ag.slick_v", OWN, Area(((0, 1.5), (0.95, 0), (0, -1.5), (-0.95, 0)))),
+    _both_ways("ag.fold_h", OWN, _DOUBLE_SHAFT, *_DOUBLE_HEADS, Arc((0, -0.4), 0.8, 270, 180), reach=3.14),
     _directed("09.097", OWN, _SHAFT, Area(_up(_HEAD, 5.1)), _FOLD_ARCH, tip=6.24),
-    _upright("ag.fold_axis_vertical", OWN, Area(((-1.1, 0.4), (1.1, 0.4), (0, -1.7))), Arc((0, 0.6), 1.1, 270, 180)),
+    _upright("ag.fold_v", OWN, Area(((-1.1, 0.4), (1.1, 0.4), (0, -1.7))), Arc((0, 0.6), 1.1, 270, 180)),
     _both_ways(
-        "ag.other_line_horizontal",
+        "ag.line_h",
         OWN,
         _line((0, -3.14), (0, 3.14)),
         Stroke(_up(_BARBS.points, 2)),
         Stroke(_down(_BARBS.points, -2)),
         reach=3.14,
     ),
-    _directed("ag.other_line_inclined", OWN, _line((0, 0), (0, 6.24)), Stroke(_up(_BARBS.points, 5.1)), tip=6.24),
-    _upright("ag.other_line_vertical", OWN, Area(((-1.1, 0.8), (1.1, 0.8), (0, -1.3)), solid=False)),
+    _directed("ag.line_i", OWN, _line((0, 0), (0, 6.24)), Stroke(_up(_BARBS.points, 5.1)), tip=6.24),
+    _upright("ag.line_v", OWN, Area(((-1.1, 0.8), (1.1, 0.8), (0, -1.3)), solid=False)),
     # Not geologic: no standard has a sign for it, and it must look like none of theirs.
     _upright(
         NO_READING,
@@ -357,22 +352,22 @@ def _numbers_of(kind, horizontal, inclined, vertical):
 
 NUMBERS = {
     **_numbers_of("bedding", "06.01", "06.02", "06.03"),
-    **_numbers_of("cleavage", "ag.cleavage_horizontal", "07.02", "ag.cleavage_vertical"),
+    **_numbers_of("cleavage", "ag.cleav_h", "07.02", "ag.cleav_v"),
     **_numbers_of("foliation", "08.03.01", "08.03.02", "08.03.03"),
     **_numbers_of("joint", "04.03.01", "04.03.02", "04.03.03"),
-    **_numbers_of("fault", "ag.fault_horizontal", "ag.fault_inclined", "ag.fault_vertical"),
-    **_numbers_of("vein", "ag.vein_horizontal", "ag.vein_inclined", "ag.vein_vertical"),
-    **_numbers_of("dike", "ag.dike_horizontal", "01.04.01", "ag.dike_vertical"),
-    **_numbers_of("contact", "ag.contact_horizontal", "ag.contact_inclined", "ag.contact_vertical"),
-    **_numbers_of("axial_plane", "ag.axial_plane_horizontal", "ag.axial_plane_inclined", "ag.axial_plane_vertical"),
-    **_numbers_of("other_plane", "ag.other_plane_horizontal", "ag.other_plane_inclined", "ag.other_plane_vertical"),
-    **_numbers_of("lineation", "ag.lineation_horizontal", "09.001", "ag.lineation_vertical"),
-    **_numbers_of("slickenline", "ag.slickenline_horizontal", "09.017", "ag.slickenline_vertical"),
-    **_numbers_of("fold_axis", "ag.fold_axis_horizontal", "09.097", "ag.fold_axis_vertical"),
-    **_numbers_of("other_line", "ag.other_line_horizontal", "ag.other_line_inclined", "ag.other_line_vertical"),
+    **_numbers_of("fault", "ag.fault_h", "ag.fault_i", "ag.fault_v"),
+    **_numbers_of("vein", "ag.vein_h", "ag.vein_i", "ag.vein_v"),
+    **_numbers_of("dike", "ag.dike_h", "01.04.01", "ag.dike_v"),
+    **_numbers_of("contact", "ag.contact_h", "ag.contact_i", "ag.contact_v"),
+    **_numbers_of("axial_plane", "ag.axial_h", "ag.axial_i", "ag.axial_v"),
+    **_numbers_of("other_plane", "ag.plane_h", "ag.plane_i", "ag.plane_v"),
+    **_numbers_of("lineation", "ag.lin_h", "09.001", "ag.lin_v"),
+    **_numbers_of("slickenline", "ag.slick_h", "09.017", "ag.slick_v"),
+    **_numbers_of("fold_axis", "ag.fold_h", "09.097", "ag.fold_v"),
+    **_numbers_of("other_line", "ag.line_h", "ag.line_i", "ag.line_v"),
 }
 _UPRIGHT = {"06.02": "06.13"}
-_OVERTURNED = {"06.02": "06.15", "06.01": "ag.bedding_horizontal_overturned"}
+_OVERTURNED = {"06.02": "06.15", "06.01": "ag.bed_over"}
 _APPROXIMATE = {"06.02": "06.33", "06.03": "06.34", "06.13": "06.36", "06.15": "06.38"}
 
 
