@@ -29,3 +29,58 @@ def agonic(qgis_processing):
     plugin.initProcessing()
     yield plugin
     plugin.unload()
+
+
+@pytest.fixture
+def make_points(qgis_app):
+    """A function that makes a memory layer of points: fields as in a layer's definition, rows as (x, y, values...)."""
+    from qgis.core import QgsFeature, QgsGeometry, QgsPointXY, QgsVectorLayer
+
+    def make(fields, rows, crs="EPSG:32633", geometry="Point"):
+        definition = "&".join([f"{geometry}?crs={crs}", *(f"field={field}" for field in fields)])
+        layer = QgsVectorLayer(definition, "readings", "memory")
+        features = []
+        for x, y, *values in rows:
+            feature = QgsFeature(layer.fields())
+            feature.setAttributes(list(values))
+            if x is not None:
+                feature.setGeometry(QgsGeometry.fromPointXY(QgsPointXY(x, y)))
+            features.append(feature)
+        done, _ = layer.dataProvider().addFeatures(features)
+        assert done
+        return layer
+
+    return make
+
+
+@pytest.fixture
+def run(agonic):
+    """A function that runs an algorithm of ours and gives its results, the rows of OUTPUT as dicts under "rows"."""
+    import processing
+    from qgis.core import QgsProcessingFeedback, QgsVariantUtils, QgsVectorLayer
+
+    class Log(QgsProcessingFeedback):
+        def __init__(self):
+            super().__init__(False)
+            self.warnings = []
+
+        def pushWarning(self, warning):
+            self.warnings.append(warning)
+
+    def run(algorithm, parameters):
+        log = Log()
+        result = processing.run(f"agonic:{algorithm}", {"OUTPUT": "TEMPORARY_OUTPUT", **parameters}, feedback=log)
+        layer = result["OUTPUT"]
+        if not isinstance(layer, QgsVectorLayer):
+            layer = QgsVectorLayer(layer, "output", "ogr")
+        result["rows"] = [
+            {
+                name: None if QgsVariantUtils.isNull(value) else value
+                for name, value in zip(layer.fields().names(), feature.attributes(), strict=True)
+            }
+            for feature in layer.getFeatures()
+        ]
+        result["warnings"] = log.warnings
+        return result
+
+    return run

@@ -1,0 +1,190 @@
+"""The base all algorithms of Agonic share."""
+
+from difflib import get_close_matches
+from pathlib import Path
+
+from qgis.core import (
+    QgsProcessing,
+    QgsProcessingAlgorithm,
+    QgsProcessingException,
+    QgsProcessingOutputNumber,
+    QgsProcessingParameterDefinition,
+    QgsProperty,
+)
+from qgis.PyQt.QtGui import QIcon
+
+from .gis.i18n import tr
+from .gis.styling import LayerStyler, store_style
+
+READ, DONE, WARNED, REJECTED = "READ", "DONE", "WARNED", "REJECTED"
+
+
+class AgonicAlgorithm(QgsProcessingAlgorithm):
+    """An algorithm of Agonic: says what it is, checks what it is given, counts what it did.
+
+    Subclasses set ``ID`` and give their texts by ``displayName``, ``group`` and ``shortHelpString``.
+    """
+
+    ID = ""
+    GROUP = ""  # id of the group: the folder the module lies in
+
+    def __init__(self):
+        super().__init__()
+        self._styles = []
+
+    def name(self):
+        """Id of the algorithm, never renamed."""
+        return self.ID
+
+    def groupId(self):
+        """Id of the group: the step of the job."""
+        return self.GROUP
+
+    def group(self):
+        """Name of the group."""
+        return {"north": tr("North"), "readings": tr("Readings")}[self.GROUP]
+
+    def icon(self):
+        """Picture beside the name in the toolbox."""
+        return QIcon(str(Path(__file__).parent / self.GROUP / f"{self.ID}.svg"))
+
+    def createInstance(self):
+        """A fresh algorithm of this kind."""
+        return type(self)()
+
+    def add(self, parameter, help_text, *, advanced=False):
+        """Add a parameter with its help.
+
+        Parameters
+        ----------
+        parameter : QgsProcessingParameterDefinition
+        help_text : str
+            Shown in the dialog and by ``qgis_process help``.
+        advanced : bool
+            Whether it is folded away in the dialog.
+        """
+        parameter.setHelp(help_text)
+        if advanced:
+            parameter.setFlags(parameter.flags() | QgsProcessingParameterDefinition.Flag.FlagAdvanced)
+        self.addParameter(parameter)
+
+    def add_counts(self):
+        """Declare the counts every algorithm returns."""
+        self.addOutput(QgsProcessingOutputNumber(READ, tr("Rows read")))
+        self.addOutput(QgsProcessingOutputNumber(DONE, tr("Rows done, with or without a warning")))
+        self.addOutput(QgsProcessingOutputNumber(WARNED, tr("Rows done with a warning")))
+        self.addOutput(QgsProcessingOutputNumber(REJECTED, tr("Rows rejected")))
+
+    # -- reading parameters -------------------------------------------------------------------------------------------
+
+    def given(self, parameters, key):
+        """Whether the user set a parameter: an unset number would read as 0."""
+        value = parameters.get(key)
+        return value is not None and value not in ("", [])
+
+    def number(self, parameters, key, context):
+        """A number, or None where it is unset and has no default."""
+        if not self.given(parameters, key) and self.parameterDefinition(key).defaultValue() is None:
+            return None
+        return self.parameterAsDouble(parameters, key, context)
+
+    def word(self, parameters, key, context):
+        """The chosen word of an enumeration, or None."""
+        return self.parameterAsEnumString(parameters, key, context) or None
+
+    def field(self, parameters, key, context):
+        """Name of the chosen field, or None."""
+        return self.parameterAsString(parameters, key, context) or None
+
+    def source(self, parameters, key, context):
+        """The input layer.
+
+        Raises
+        ------
+        QgsProcessingException
+            If it cannot be read.
+        """
+        source = self.parameterAsSource(parameters, key, context)
+        if source is None:
+            raise QgsProcessingException(self.invalidSourceError(parameters, key))
+        return source
+
+    def destination(self, parameters, key):
+        """Where an output is to go, as the user gave it: a path, a database URI or a word for a temporary layer."""
+        value = parameters.get(key)
+        value = getattr(value, "sink", value)
+        return str(value.staticValue() if isinstance(value, QgsProperty) else value or "")
+
+    def report_renamed(self, renamed, feedback):
+        """Say in the log which of the input's fields had to give way to ours."""
+        for old, new in renamed.items():
+            feedback.pushWarning(tr("The input's field {old} is called {new} in the output.").format(old=old, new=new))
+
+    # -- styles -------------------------------------------------------------------------------------------------------
+
+    def style(self, context, destination, apply):
+        """Have an output styled: where it is stored, and where it is loaded.
+
+        Parameters
+        ----------
+        context : QgsProcessingContext
+        destination : str
+            The run's result for the output.
+        apply : callable
+            Takes the QgsVectorLayer and styles it.
+        """
+        self._styles.append((destination, apply))
+        if context.willLoadLayerOnCompletion(destination):
+            context.layerToLoadOnCompletionDetails(destination).setPostProcessor(LayerStyler(apply))
+
+    def postProcessAlgorithm(self, context, feedback):
+        """Store the styles, now that the sinks are closed; it runs without a window too."""
+        if not feedback.isCanceled():
+            for destination, apply in self._styles:
+                store_style(destination, context, apply)
+        return {}
+
+    # -- checks before the run ----------------------------------------------------------------------------------------
+
+    def checkParameterValues(self, parameters, context):
+        """Refuse what QGIS lets pass: a parameter that does not exist, a field that the layer does not have.
+
+        Subclasses extend :meth:`refusal` instead of this.
+        """
+        fine, message = super().checkParameterValues(parameters, context)
+        if fine:
+            message = self._unknown_parameter(parameters) or self._unknown_field(parameters, context)
+            message = message or self.refusal(parameters, context) or ""
+        return not message, message
+
+    def refusal(self, parameters, context):  # noqa: ARG002
+        """Why these parameters cannot run together: a sentence, or None."""
+        return
+
+    def _unknown_parameter(self, parameters):
+        known = [definition.name() for definition in self.parameterDefinitions()]
+        for key in parameters:
+            if key not in known:
+                near = get_close_matches(key, known, 1)
+                if near:
+                    return tr("There is no parameter {key}. Was {near} meant?").format(key=key, near=near[0])
+                return tr("There is no parameter {key}.").format(key=key)
+        return None
+
+    def _unknown_field(self, parameters, context):
+        for definition in self.parameterDefinitions():
+            if definition.type() != "field" or not self.given(parameters, definition.name()):
+                continue
+            source = self.parameterAsSource(parameters, definition.parentLayerParameterName(), context)
+            if source is None:
+                continue
+            names = source.fields().names()
+            for name in self.parameterAsStrings(parameters, definition.name(), context):
+                if source.fields().lookupField(name) < 0:
+                    return tr("{key}: the layer has no field {name}. It has: {names}.").format(
+                        key=definition.name(), name=name, names=", ".join(names)
+                    )
+        return None
+
+
+POINTS = [QgsProcessing.SourceType.TypeVectorPoint]

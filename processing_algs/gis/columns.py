@@ -1,0 +1,155 @@
+"""Features as columns: chunks of rows, each field an array.
+
+A layer is read in chunks so that memory stays flat, progress shows and cancel works, whatever its length.
+"""
+
+from functools import cached_property
+
+import numpy as np
+from qgis.core import QgsFeatureRequest, QgsVariantUtils
+
+CHUNK = 5000
+
+
+class Chunk:
+    """A run of consecutive features.
+
+    Parameters
+    ----------
+    features : list of QgsFeature
+    fields : QgsFields
+        The fields of the layer they come from.
+    """
+
+    def __init__(self, features, fields):
+        self.features = features
+        self._fields = fields
+
+    def __len__(self):
+        return len(self.features)
+
+    @cached_property
+    def attributes(self):
+        """Attributes of every row, as QGIS gives them. List of n lists."""
+        return [feature.attributes() for feature in self.features]
+
+    @cached_property
+    def ids(self):
+        """Feature ids, shape (n,)."""
+        return np.array([feature.id() for feature in self.features], dtype=np.int64)
+
+    def column(self, name):
+        """One field's values.
+
+        Parameters
+        ----------
+        name : str or None
+
+        Returns
+        -------
+        ndarray, shape (n,), or None
+            Floats with NaN for NULL where the field is numeric, else objects with None for NULL. None where no field
+            is named.
+        """
+        if not name:
+            return None
+        index = self._fields.lookupField(name)
+        values = [row[index] for row in self.attributes]
+        missing = None
+        if not all(type(value) in (float, int, str) for value in values):
+            missing = [QgsVariantUtils.isNull(value) for value in values]
+        if self._fields.at(index).isNumeric():
+            if missing:
+                values = [np.nan if gone else value for value, gone in zip(values, missing, strict=True)]
+            return np.array(values, dtype=float)
+        column = np.empty(len(values), dtype=object)
+        column[:] = (
+            [None if gone else _plain(value) for value, gone in zip(values, missing, strict=True)]
+            if missing
+            else values
+        )
+        return column
+
+
+def _plain(value):
+    """A QDate or QDateTime as Python's own, anything else as it is."""
+    for method in ("toPyDateTime", "toPyDate"):
+        if hasattr(value, method):
+            return getattr(value, method)()
+    return value
+
+
+def chunks(source, feedback, *, fields=None, geometry=True, start=0.0, stop=100.0, size=CHUNK):
+    """Read a layer chunk by chunk.
+
+    Parameters
+    ----------
+    source : QgsFeatureSource
+    feedback : QgsProcessingFeedback
+        Progress is set from ``start`` to ``stop`` percent; when it is cancelled no further chunk comes.
+    fields : list of str, optional
+        Names of the only fields needed. Default: all.
+    geometry : bool
+        Whether geometries are needed.
+    start, stop : float
+        Share of the whole run this reading stands for. Units: percent.
+    size : int
+        Rows in a chunk.
+
+    Yields
+    ------
+    Chunk
+    """
+    request = QgsFeatureRequest()
+    if fields is not None:
+        request.setSubsetOfAttributes([name for name in fields if name], source.fields())
+    if not geometry:
+        request.setFlags(QgsFeatureRequest.Flag.NoGeometry)
+    total = max(source.featureCount(), 1)
+    done, batch = 0, []
+    for feature in source.getFeatures(request):
+        if feedback.isCanceled():
+            return
+        batch.append(feature)
+        if len(batch) == size:
+            done += size
+            yield Chunk(batch, source.fields())
+            batch = []
+            feedback.setProgress(start + (stop - start) * min(done / total, 1.0))
+    if batch and not feedback.isCanceled():
+        yield Chunk(batch, source.fields())
+    feedback.setProgress(stop)
+
+
+def column_or_empty(chunk, name):
+    """One field's values as :meth:`Chunk.column` gives them, or as many None where no field is named. Shape (n,)."""
+    column = chunk.column(name)
+    return np.full(len(chunk), None, dtype=object) if column is None else column
+
+
+def output_rows(chunk, names, columns):
+    """Attributes of output rows: the input's own, then ours.
+
+    Parameters
+    ----------
+    chunk : Chunk
+    names : list of str
+        Our fields, in order.
+    columns : dict of str to array_like, length n
+        Our values; NaN and None come out as NULL.
+
+    Returns
+    -------
+    list of list
+    """
+    ours = [_cells(columns[name]) for name in names]
+    return [[*own, *row] for own, row in zip(chunk.attributes, zip(*ours, strict=True), strict=True)]
+
+
+def _cells(column):
+    """A column as a list, with None for NaN."""
+    if isinstance(column, np.ndarray) and column.dtype == float:
+        cells = column.astype(object)
+        cells[np.isnan(column)] = None
+        return cells.tolist()
+    return list(column)

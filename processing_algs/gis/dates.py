@@ -1,0 +1,125 @@
+"""Dates of readings: one for the run, one for each row, or both."""
+
+import numpy as np
+from qgis.core import Qgis, QgsProcessingParameterDateTime, QgsProcessingParameterEnum, QgsProcessingParameterField
+from qgis.PyQt.QtCore import QDate
+
+from ..core.cells import is_empty
+from ..core.dates import ORDERS, read_dates
+from .columns import column_or_empty
+from .i18n import tr
+
+DATE, DATE_FIELD, DATE_ORDER = "DATE", "DATE_FIELD", "DATE_ORDER"
+
+
+class DateColumn:
+    """The dates of one run.
+
+    Parameters
+    ----------
+    algorithm, parameters, context
+        Of the run.
+
+    Attributes
+    ----------
+    field : str or None
+        Field with each row's date.
+    date : datetime.date or None
+        Date of rows that have none.
+    """
+
+    def __init__(self, algorithm, parameters, context):
+        self.field = algorithm.field(parameters, DATE_FIELD, context)
+        self.order = algorithm.word(parameters, DATE_ORDER, context)
+        self.date = None
+        if algorithm.given(parameters, DATE):
+            self.date = algorithm.parameterAsDateTime(parameters, DATE, context).date().toPyDate()
+        self.earliest = self.latest = None
+
+    @staticmethod
+    def add_parameters(algorithm, layer):
+        """Add the parameters.
+
+        Parameters
+        ----------
+        algorithm : AgonicAlgorithm
+        layer : str
+            Key of the layer with the date field.
+        """
+        algorithm.add(
+            QgsProcessingParameterDateTime(
+                DATE, tr("Date of the readings"), Qgis.ProcessingDateTimeParameterDataType.Date, optional=True
+            ),
+            tr("Used for rows without a date of their own. There is no silent today."),
+        )
+        algorithm.add(
+            QgsProcessingParameterField(DATE_FIELD, tr("Date of each row"), None, layer, optional=True),
+            tr("A date field, or text such as 2026-06-01, 1 Jun 2026, 2026-06 or 1987."),
+        )
+        algorithm.add(
+            QgsProcessingParameterEnum(
+                DATE_ORDER, tr("Order of numeric dates"), list(ORDERS), usesStaticStrings=True, defaultValue="iso"
+            ),
+            tr(
+                "iso: year first. dmy: day, month, year. mdy: month, day, year. "
+                "With iso, 1/6/2026 is ambiguous and rejected."
+            ),
+            advanced=True,
+        )
+
+    def any(self, chunk):
+        """Whether any row of the chunk, or the run, has a date, readable or not."""
+        if self.date is not None:
+            return True
+        column = chunk.column(self.field)
+        return column is not None and not all(is_empty(value) for value in column)
+
+    def years(self, chunk):
+        """Decimal years, NaN where there is no readable date. Shape (n,)."""
+        return self._read(chunk).year
+
+    def read(self, chunk, rows, notes):
+        """Read the dates of a chunk and note what is wrong with them.
+
+        Parameters
+        ----------
+        chunk : Chunk
+        rows : ndarray of bool, shape (n,)
+            Rows that cannot do without a date: only these are noted.
+        notes : Notes
+
+        Returns
+        -------
+        years : ndarray, shape (n,)
+            Decimal years, NaN where unknown.
+        half_width : ndarray, shape (n,)
+            Half the period a partial date stands for. Units: years.
+        dates : list of QDate or None
+        """
+        found = self._read(chunk)
+        notes.add_where(rows & found.missing, "no_date", rejects=True)
+        for problem in found.problems:
+            if rows[problem.row]:
+                notes.add(problem.row, problem.code, rejects=True, **problem.values)
+        notes.add_where(
+            rows & found.partial,
+            "date_partial",
+            rejects=False,
+            value=column_or_empty(chunk, self.field),
+            used=found.date,
+        )
+        shown = [None if date is None else QDate(date.year, date.month, date.day) for date in found.date]
+        self._widen(date for date, row in zip(found.date, rows, strict=True) if row and date is not None)
+        return found.year, np.nan_to_num(found.half_width), shown
+
+    def _widen(self, dates):
+        """Let the range of dates of the run take in more."""
+        dates = {*dates, self.earliest, self.latest} - {None}
+        if dates:
+            self.earliest, self.latest = min(dates), max(dates)
+
+    def _read(self, chunk):
+        values = column_or_empty(chunk, self.field)
+        if self.date is not None:
+            values = np.array([self.date if is_empty(value) else value for value in values], dtype=object)
+        return read_dates(values, self.order)

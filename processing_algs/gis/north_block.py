@@ -1,0 +1,388 @@
+"""The parameters about north that every algorithm with compass readings shares, and what they do to a chunk of rows."""
+
+from collections import Counter
+from dataclasses import dataclass
+
+import numpy as np
+import pyproj
+from qgis.core import (
+    QgsProcessingException,
+    QgsProcessingParameterCrs,
+    QgsProcessingParameterEnum,
+    QgsProcessingParameterField,
+    QgsProcessingParameterNumber,
+    QgsProcessingParameterString,
+)
+
+from ..core import correction, geomagnetism
+from ..core.angles import wrap360
+from ..core.blunders import DeclinationCheck, Finding
+from ..core.cells import is_empty, text_of
+from ..core.errors import FieldDataError
+from ..core.norths import own_lonlat
+from ..core.words import NORTHS, parse_words, read_norths
+from .columns import column_or_empty
+from .crs import to_pyproj
+from .dates import DateColumn
+from .field_model import MODEL, FieldModel, add_model, heights
+from .i18n import tr
+from .remarks import run_warning
+
+INPUT = "INPUT"
+NORTH, NORTH_FIELD, NORTH_WORDS, GRID_CRS = "NORTH", "NORTH_FIELD", "NORTH_WORDS", "GRID_CRS"
+RING_SET, RING_SET_FIELD = "RING_SET", "RING_SET_FIELD"
+DECLINATION, DECLINATION_FIELD, SIGMA_DECLINATION = "DECLINATION", "DECLINATION_FIELD", "SIGMA_DECLINATION"
+HEIGHT_FIELD = "HEIGHT_FIELD"
+GIVEN, NONE = "given", "none"
+
+
+def add_north_parameters(algorithm):
+    """Add the shared parameters to an algorithm whose input layer is ``INPUT``."""
+    number = QgsProcessingParameterNumber
+    double = QgsProcessingParameterNumber.Type.Double
+    algorithm.add(
+        QgsProcessingParameterEnum(
+            NORTH,
+            tr("North the readings are counted from"),
+            list(NORTHS),
+            usesStaticStrings=True,
+            defaultValue="magnetic",
+        ),
+        tr("magnetic: read with a compass. true: already corrected, as by many phones. grid: taken off a map's grid."),
+    )
+    algorithm.add(
+        QgsProcessingParameterField(NORTH_FIELD, tr("North of each row"), None, INPUT, optional=True),
+        tr("Field with magnetic, true or grid (or m, t, g) for each row. Empty rows use the north chosen above."),
+        advanced=True,
+    )
+    algorithm.add(
+        QgsProcessingParameterString(NORTH_WORDS, tr("Your words for the norths"), optional=True),
+        tr("Such as: compass=magnetic;phone=true;sheet=grid"),
+        advanced=True,
+    )
+    algorithm.add(
+        QgsProcessingParameterCrs(GRID_CRS, tr("Grid of the grid readings"), optional=True),
+        tr("CRS whose grid north the grid readings are counted from. Left empty: the layer's own."),
+        advanced=True,
+    )
+    algorithm.add(
+        number(RING_SET, tr("Ring setting of the compass"), double, defaultValue=0.0, minValue=-180.0, maxValue=180.0),
+        tr(
+            "Declination already dialled into the compass, in degrees, east positive. 0: the ring is not set, the "
+            "compass shows magnetic azimuths."
+        ),
+    )
+    algorithm.add(
+        QgsProcessingParameterField(RING_SET_FIELD, tr("Ring setting of each row"), None, INPUT, optional=True),
+        tr("Field with the ring setting. Empty rows use the ring setting above."),
+    )
+    DateColumn.add_parameters(algorithm, INPUT)
+    add_model(algorithm, also=(GIVEN,))
+    algorithm.add(
+        number(DECLINATION, tr("Given declination"), double, optional=True, minValue=-180.0, maxValue=180.0),
+        tr("Degrees, east positive; used for all magnetic rows when the model is given."),
+    )
+    algorithm.add(
+        QgsProcessingParameterField(DECLINATION_FIELD, tr("Given declination of each row"), None, INPUT, optional=True),
+        tr(
+            "Field with the declination, east positive. A row that has one uses it, whatever the model; "
+            "others use the model."
+        ),
+        advanced=True,
+    )
+    algorithm.add(
+        number(SIGMA_DECLINATION, tr("Uncertainty of a given declination"), double, defaultValue=0.5, minValue=0.0),
+        tr("1-sigma, degrees."),
+        advanced=True,
+    )
+    algorithm.add(
+        QgsProcessingParameterField(
+            HEIGHT_FIELD,
+            tr("Height of each row"),
+            None,
+            INPUT,
+            QgsProcessingParameterField.DataType.Numeric,
+            optional=True,
+        ),
+        tr("Metres above sea level; it hardly matters for declination. Empty rows use 0."),
+        advanced=True,
+    )
+
+
+def north_refusal(algorithm, parameters, context):
+    """Why the parameters about north cannot run together: a sentence, or None."""
+    given = algorithm.given
+    if algorithm.word(parameters, MODEL, context) == GIVEN:
+        if not given(parameters, DECLINATION) and not given(parameters, DECLINATION_FIELD):
+            return tr("MODEL is given, so DECLINATION or DECLINATION_FIELD is needed.")
+    elif given(parameters, DECLINATION):
+        return tr("DECLINATION is used only when MODEL is given; choose one of the two.")
+    try:
+        parse_words(algorithm.parameterAsString(parameters, NORTH_WORDS, context), NORTHS)
+    except FieldDataError as error:
+        return tr("NORTH_WORDS: {entry} is none of {allowed}.").format(
+            entry=error.values.get("entry", ""), allowed=", ".join(NORTHS)
+        )
+    return None
+
+
+@dataclass(frozen=True)
+class Corrected:
+    """Azimuths of a chunk carried to true north; every array has shape (n,).
+
+    Attributes
+    ----------
+    true : ndarray
+        Azimuth from true north, NaN where unknown. Units: degrees.
+    correction, decl, ring_set : ndarray
+        As in the data dictionary, NaN where they do not apply. Units: degrees.
+    sigma : ndarray
+        1-sigma of the declination, 0 for rows that need none. Units: degrees.
+    decl_from : ndarray of object
+    read_date : list of QDate or None
+    norths : ndarray of str
+    """
+
+    true: np.ndarray
+    correction: np.ndarray
+    decl: np.ndarray
+    ring_set: np.ndarray
+    sigma: np.ndarray
+    decl_from: np.ndarray
+    read_date: list
+    norths: np.ndarray
+
+
+class NorthBlock:
+    """The parameters about north of one run.
+
+    Parameters
+    ----------
+    algorithm, parameters, context
+        Of the run.
+    locator : Locator
+        Of the layer with the readings.
+    """
+
+    def __init__(self, algorithm, parameters, context, locator):
+        read = algorithm.field
+        self.north = algorithm.word(parameters, NORTH, context)
+        self.north_field = read(parameters, NORTH_FIELD, context)
+        self.words = parse_words(algorithm.parameterAsString(parameters, NORTH_WORDS, context), NORTHS)
+        self.ring_set = algorithm.number(parameters, RING_SET, context)
+        self.ring_field = read(parameters, RING_SET_FIELD, context)
+        self.model = algorithm.word(parameters, MODEL, context)
+        self.declination = algorithm.number(parameters, DECLINATION, context)
+        self.declination_field = read(parameters, DECLINATION_FIELD, context)
+        self.sigma_given = algorithm.number(parameters, SIGMA_DECLINATION, context)
+        self.height_field = read(parameters, HEIGHT_FIELD, context)
+        self.dates = DateColumn(algorithm, parameters, context)
+        self.field_model = None if self.model == GIVEN else FieldModel(self.model)
+        self._locator = locator
+        self._grid = to_pyproj(algorithm.parameterAsCrs(parameters, GRID_CRS, context)) or locator.projection
+        self._to_grid = None
+        if self._grid is not None and locator.projection is not None and self._grid != locator.projection:
+            self._to_grid = pyproj.Transformer.from_crs(locator.projection, self._grid, always_xy=True)
+        self._check = DeclinationCheck()
+        self._compared = 0  # rows with a given declination
+        self._needs_date = self._has_date = False
+        self.grid_name = "" if self._grid is None else self._grid.name
+        self.decl_range = (None, None)
+        self.sources = Counter()  # rows by where their declination is from
+        self.ring_settings = Counter()  # rows by ring setting, where somebody gave one
+        self.ring_zero = 0  # rows whose ring setting nobody gave
+
+    @property
+    def fields(self):
+        """Names of the fields it reads."""
+        return [self.north_field, self.ring_field, self.declination_field, self.height_field, self.dates.field]
+
+    # -- first pass ---------------------------------------------------------------------------------------------------
+
+    def survey(self, chunk):
+        """Look over a chunk before the run: whether a row needs a date, and whether one has any.
+
+        Returns
+        -------
+        ndarray of bool, shape (n,)
+            The magnetic rows.
+        """
+        norths, _ = self._norths(chunk)
+        magnetic = norths == correction.MAGNETIC
+        given = ~np.isnan(self._given(chunk)[0])
+        self._has_date = self._has_date or self.dates.any(chunk)
+        self._needs_date = self._needs_date or (self.field_model is not None and bool((magnetic & ~given).any()))
+        return magnetic
+
+    def refuse_undated(self):
+        """Refuse a run in which declinations are wanted and no row has a date: there is no silent today.
+
+        Raises
+        ------
+        QgsProcessingException
+        """
+        if self._needs_date and not self._has_date:
+            raise QgsProcessingException(
+                tr(
+                    "The declination changes from year to year, so the readings need a date: give DATE or DATE_FIELD, "
+                    "or set MODEL to given and state the declination. No row has a date."
+                )
+            )
+
+    # -- the run ------------------------------------------------------------------------------------------------------
+
+    def correct(self, chunk, places, azimuth, matters, notes):
+        """Carry a chunk's azimuths to true north.
+
+        Parameters
+        ----------
+        chunk : Chunk
+        places : Places
+        azimuth : ndarray, shape (n,)
+            As read, 0 to 360. Units: degrees.
+        matters : ndarray of bool, shape (n,)
+            Rows whose result depends on north. A horizontal bed needs no declination and is not rejected for want of
+            one.
+        notes : Notes
+            Takes what was noticed.
+
+        Returns
+        -------
+        Corrected
+        """
+        norths, unknown = self._norths(chunk)
+        if unknown.any():
+            notes.add_where(unknown & matters, "north_unknown", rejects=True, value=chunk.column(self.north_field))
+        magnetic = (norths == correction.MAGNETIC) & ~unknown
+        ring_set = self._ring(chunk, magnetic, matters, notes)
+        decl, sigma, source, dates = self._declination(chunk, places, magnetic, matters, notes)
+        notes.add_where(
+            magnetic & matters & correction.ring_is_far(ring_set, decl),
+            "ring_far",
+            rejects=False,
+            value=ring_set,
+            decl=decl,
+        )
+        by_grid = (norths == correction.GRID) & ~unknown
+        lon, lat = places.own_lon, places.own_lat
+        if self._to_grid is not None and by_grid.any():
+            lon, lat = own_lonlat(self._grid, *self._to_grid.transform(places.x, places.y))
+        added = correction.correction_to_true(norths, azimuth, decl, ring_set, self._grid, lon, lat)
+        lost = by_grid & matters & np.isnan(added)
+        notes.add_where(lost & np.isnan(places.lon), "no_position", rejects=True)
+        notes.add_where(lost & ~np.isnan(places.lon), "no_grid", rejects=True)
+        self._count(chunk, magnetic & matters & ~notes.rejected, decl, ring_set, source)
+        return Corrected(wrap360(azimuth + added), added, decl, ring_set, sigma, source, dates, norths)
+
+    def _norths(self, chunk):
+        column = chunk.column(self.north_field)
+        if column is None:
+            return np.full(len(chunk), self.north, dtype=object).astype(str), np.zeros(len(chunk), dtype=bool)
+        return read_norths(column, self.words, self.north)
+
+    def _ring(self, chunk, magnetic, matters, notes):
+        """Ring setting of the magnetic rows, NaN elsewhere."""
+        ring_set, bad = numbers(chunk.column(self.ring_field), len(chunk))
+        bad |= np.abs(ring_set) > 180.0
+        notes.add_where(
+            bad & magnetic & matters, "ring_range", rejects=True, value=column_or_empty(chunk, self.ring_field)
+        )
+        ring_set = np.where(np.isnan(ring_set) & ~bad, self.ring_set, ring_set)
+        return np.where(magnetic & ~bad, ring_set, np.nan)
+
+    def _given(self, chunk):
+        """Declination given with each row, NaN where none, and which of them are no declinations."""
+        given, bad = numbers(chunk.column(self.declination_field), len(chunk))
+        bad |= np.abs(given) > 180.0
+        given = np.where(bad, np.nan, given)
+        if self.model == GIVEN and self.declination is not None:
+            given = np.where(np.isnan(given) & ~bad, self.declination, given)
+        return given, bad
+
+    def _declination(self, chunk, places, magnetic, matters, notes):
+        """Declination, its sigma, where it is from and the date, of the magnetic rows."""
+        length = len(chunk)
+        given, bad = self._given(chunk)
+        notes.add_where(
+            bad & magnetic & matters,
+            "declination_range",
+            rejects=True,
+            value=column_or_empty(chunk, self.declination_field),
+        )
+        has_given = magnetic & ~np.isnan(given)
+        decl = np.where(has_given, given, np.nan)
+        sigma = np.where(has_given, self.sigma_given, 0.0)
+        source = np.where(magnetic, np.where(has_given, GIVEN, NONE), NONE).astype(object)
+        wanted = magnetic & ~has_given & ~bad
+        dates = [None] * length
+        if self.field_model is None:
+            notes.add_where(wanted & matters, "no_declination", rejects=True)
+        else:
+            found = self.field_model.at(
+                chunk, places, heights(chunk, self.height_field, notes, wanted), self.dates, wanted, matters, notes
+            )
+            decl = np.where(wanted, found.decl, decl)
+            sigma = np.where(wanted & ~np.isnan(found.sigma), found.sigma, sigma)
+            source[wanted & ~np.isnan(found.decl)] = self.field_model.name
+            dates = [date if used else None for date, used in zip(found.dates, wanted, strict=True)]
+        if has_given.any():
+            self._compare_given(chunk, places, given, has_given)
+        return decl, sigma, source, dates
+
+    def _compare_given(self, chunk, places, given, rows):
+        """Hold given declinations against a model, where place and date are known."""
+        model = self.field_model or FieldModel("igrf14")
+        years = np.where(rows, self.dates.years(chunk), np.nan)
+        expected = geomagnetism.synthesise(model.model_id, places.lat, places.lon, 0.0, years)
+        sigma = np.hypot(self.sigma_given, geomagnetism.sigma_declination(model.model_id, expected.h))
+        self._check.add(given, np.where(rows, expected.decl, np.nan), sigma)
+        self._compared += int(rows.sum())
+
+    def _count(self, chunk, rows, decl, ring_set, source):
+        """Take the rows of a chunk into what the report says of the run."""
+        if not rows.any():
+            return
+        seen = [decl[rows].min(), decl[rows].max(), *(bound for bound in self.decl_range if bound is not None)]
+        self.decl_range = (float(min(seen)), float(max(seen)))
+        self.sources.update(source[rows])
+        nobody = np.isnan(numbers(chunk.column(self.ring_field), len(chunk))[0]) & (self.ring_set == 0.0)
+        self.ring_zero += int((rows & nobody).sum())
+        self.ring_settings.update(np.round(ring_set[rows & ~nobody], 2).tolist())
+
+    def warnings(self):
+        """List what was noticed about the run as a whole, as (code, sentence)."""
+        found = [run_warning(finding) for finding in self._check.findings()]
+        if self._compared and not self._check.checked:
+            found.append(run_warning(Finding("declination_not_checked", {"count": self._compared})))
+        return found
+
+
+def numbers(column, length):
+    """A column as numbers.
+
+    Parameters
+    ----------
+    column : ndarray, shape (n,), or None
+    length : int
+        n, for a column that is None.
+
+    Returns
+    -------
+    values : ndarray, shape (n,)
+        NaN where there is nothing or no number.
+    bad : ndarray of bool, shape (n,)
+        Where there is something that is no number.
+    """
+    if column is None:
+        return np.full(length, np.nan), np.zeros(length, dtype=bool)
+    if column.dtype == float:
+        return column.copy(), np.isinf(column)
+    values, bad = np.full(length, np.nan), np.zeros(length, dtype=bool)
+    for row, cell in enumerate(column):
+        if not is_empty(cell):
+            try:
+                values[row] = float(text_of(cell).replace(",", "."))
+            except ValueError:
+                bad[row] = True
+    bad |= np.isinf(values)
+    return values, bad

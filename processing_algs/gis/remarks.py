@@ -1,0 +1,265 @@
+"""What was noticed about rows: codes for machines, sentences for people, counts for the run."""
+
+from collections import Counter, defaultdict
+
+import numpy as np
+
+from .i18n import tr
+
+OK, WARNING, REJECTED = "ok", "warning", "rejected"
+FIRST = 10  # row ids named in a summary
+LONGEST = 254  # characters of a remark: what a Shapefile holds
+
+
+def sentences():
+    """The sentence of every code, with the values it names in braces.
+
+    Returns
+    -------
+    dict
+        Code to translated sentence.
+    """
+    return {
+        "null_value": tr("No reading: the {column} is empty or a number that stands for none ({value})."),
+        "azimuth_range": tr("Azimuth {value} is outside 0 to {limit}. {unit_hint}"),
+        "quadrant_range": tr("Quadrant bearing {value}: the angle is over 90. {suggestion}"),
+        "dip_range": tr("Dip or plunge {value} is outside 0 to 90."),
+        "rake_range": tr("Rake {value} is outside 0 to {limit}."),
+        "rake_no_strike": tr("Rake {value} has no strike to be counted from, since the plane is horizontal."),
+        "rake_unused": tr("Rake {value} was not used, since the row is a plane."),
+        "letter_along_strike": tr(
+            "The letter {letter} lies along the strike {azimuth}, so it does not tell the side of the dip; the nearest "
+            "valid readings are {first} and {second}."
+        ),
+        "letter_conflict": tr(
+            "The row says two things: {written} is written where {expected} is expected. {left_hand}"
+        ),
+        "no_side": tr("{value} does not say to which side the plane dips."),
+        "unreadable": tr("The {column} {value} cannot be read."),
+        "pair_undefined": tr("The pair {value} cannot be told: which number is the azimuth, or what it means."),
+        "comma_unclear": tr("The comma in {value} may be decimal or may part two numbers."),
+        "kind_conflict": tr("The kind is a plane but the reading is a line, or the other way round ({value})."),
+        "axis_not_direction": tr("{value} is a line with two ends; a trend or dip direction has one."),
+        "kind_unknown": tr("Kind {value} is not known; read as {used}."),
+        "polarity_unknown": tr("Polarity {value} is not known; taken as unknown."),
+        "no_date": tr("No date, so the declination is not known."),
+        "date_ambiguous": tr("Date {value}: day and month cannot be told apart; state the order of the dates."),
+        "date_unreadable": tr("Date {value} cannot be read."),
+        "date_partial": tr("Date {value} is only a year or a month; its middle, {used}, was used."),
+        "date_outside_model": tr("Date {value} is outside {first} to {last}, the years of {model}."),
+        "old_model": tr("Before 1945 the field was less well known; the stated uncertainty is optimistic."),
+        "weak_field": tr("The horizontal field is weak here ({h} nT); a needle is sluggish and declination uncertain."),
+        "no_field": tr("The horizontal field is too weak here ({h} nT) for a compass; give the declination yourself."),
+        "no_position": tr("No position, so nothing that depends on the place is known."),
+        "no_declination": tr("No declination is given for this row."),
+        "declination_range": tr("Declination {value} is outside -180 to 180."),
+        "ring_range": tr("Ring setting {value} is outside -180 to 180."),
+        "ring_far": tr("Ring setting {value} is far from the declination {decl} and from its opposite; check it."),
+        "height_range": tr("Height {value} is no height on land in metres; 0 was used."),
+        "north_unknown": tr("North {value} is not known as magnetic, true or grid."),
+        "no_grid": tr("The grid has no north here."),
+    }
+
+
+def run_sentences():
+    """The sentence of every code about a run as a whole.
+
+    Returns
+    -------
+    dict
+        Code to translated sentence.
+    """
+    return {
+        "quadrants_as_azimuths": tr(
+            "All {rows} directions lie within 0 to 90. Are these quadrant bearings (N45W) read as azimuths?"
+        ),
+        "looks_corrected": tr(
+            "{agree} of {rows} magnetic readings end in the same odd fraction ({residue} modulo a half). Hand readings "
+            "sit on whole and half degrees: has a declination been applied already?"
+        ),
+        "declination_far": tr(
+            "In {count} of {rows} rows the given declination is far from the model's for that place and date; at worst "
+            "{given} was given where the model says {model}."
+        ),
+        "declination_sign": tr(
+            "In {count} of {rows} rows the given declination is about the opposite of the model's ({given} where the "
+            "model says {model}): was west meant?"
+        ),
+        "declination_not_checked": tr(
+            "The declination given for {count} rows was not checked against a model: they have no dates or places."
+        ),
+    }
+
+
+def run_warning(finding):
+    """A warning about a run as a whole.
+
+    Parameters
+    ----------
+    finding : blunders.Finding
+
+    Returns
+    -------
+    tuple of (str, str)
+        Code and sentence.
+    """
+    return finding.code, run_sentences()[finding.code].format_map(_Shown(finding.values))
+
+
+class Notes:
+    """What was noticed in one chunk of rows.
+
+    Parameters
+    ----------
+    length : int
+        Number of rows.
+
+    Attributes
+    ----------
+    rejected : ndarray of bool, shape (n,)
+        Rows that have no result.
+    found : dict
+        Index of a row to what was noticed there: code to (sentence, whether it rejects the row).
+    """
+
+    def __init__(self, length):
+        self.rejected = np.zeros(length, dtype=bool)
+        self.found = defaultdict(dict)
+        self._sentences = sentences()
+
+    def add(self, row, code, *, rejects, **values):
+        """Note something about one row.
+
+        Parameters
+        ----------
+        row : int
+            Index in the chunk.
+        code : str
+        rejects : bool
+            Whether the row can have no result.
+        **values
+            What the sentence names.
+        """
+        text = self._sentences[code].format_map(_Shown(values)).strip()
+        self.found[int(row)].setdefault(code, (text, rejects))
+        self.rejected[row] |= rejects
+
+    def add_where(self, mask, code, *, rejects, **columns):
+        """Note the same about many rows, each with its own values from columns of shape (n,)."""
+        for row in np.flatnonzero(mask):
+            self.add(row, code, rejects=rejects, **{name: column[row] for name, column in columns.items()})
+
+    def columns(self):
+        """Status, codes and remarks of every row.
+
+        Returns
+        -------
+        dict
+            Columns ``status``, ``code`` and ``remark``: lists of length n. Code and remark are None where nothing was
+            noticed.
+        """
+        length = len(self.rejected)
+        status, code, remark = [OK] * length, [None] * length, [None] * length
+        for row, found in self.found.items():
+            status[row] = REJECTED if self.rejected[row] else WARNING
+            code[row] = ";".join(found)
+            text = " ".join(sentence for sentence, _ in found.values())
+            remark[row] = text if len(text) <= LONGEST else text[: LONGEST - 3] + "..."
+        return {"status": status, "code": code, "remark": remark}
+
+
+class _Shown(dict):
+    """Values as a geologist reads them: 95, not 95.0; a column by its name; a hint as a sentence of its own."""
+
+    def __getitem__(self, key):
+        value = super().__getitem__(key)
+        if key == "column":
+            return _column_names()[value]
+        if key in ("unit_hint", "suggestion", "left_hand"):
+            return _hint(key).format(value=value) if value else ""
+        return f"{float(value):.6g}" if isinstance(value, float | np.floating) else value
+
+
+def _column_names():
+    return {
+        "azimuth": tr("azimuth"),
+        "dip": tr("dip or plunge"),
+        "side": tr("dip letter"),
+        "text": tr("attitude"),
+        "rake": tr("rake"),
+    }
+
+
+def _hint(key):
+    return {
+        "unit_hint": tr("Is the unit {value}?"),
+        "suggestion": tr("Was {value} meant?"),
+        "left_hand": tr("It is the dip direction of a strike with the dip to its left."),
+    }[key]
+
+
+class Tally:
+    """Counts over a whole run, by status and by code."""
+
+    def __init__(self):
+        self.read = 0
+        self.status = Counter()
+        self.codes = Counter()
+        self.first = defaultdict(list)
+        self.rejecting = set()
+        self.example = {}
+
+    @property
+    def done(self):
+        """Rows with a result."""
+        return self.status[OK] + self.status[WARNING]
+
+    def add(self, ids, notes):
+        """Count the rows of a chunk.
+
+        Parameters
+        ----------
+        ids : array_like of int, shape (n,)
+        notes : Notes
+        """
+        rejected = int(notes.rejected.sum())
+        self.read += len(notes.rejected)
+        self.status.update({REJECTED: rejected, WARNING: len(notes.found) - rejected})
+        self.status[OK] = self.read - self.status[REJECTED] - self.status[WARNING]
+        for row in sorted(notes.found):
+            for code, (sentence, rejects) in notes.found[row].items():
+                self.codes[code] += 1
+                self.example.setdefault(code, sentence)
+                if rejects:
+                    self.rejecting.add(code)
+                if len(self.first[code]) < FIRST:
+                    self.first[code].append(int(ids[row]))
+
+    def lines(self):
+        """One line a code: how many rows and which come first.
+
+        Returns
+        -------
+        list of str
+        """
+        return [
+            tr("{code}: {count} rows, first ids {ids}").format(
+                code=code, count=count, ids=", ".join(str(found) for found in self.first[code])
+            )
+            for code, count in self.codes.most_common()
+        ]
+
+    def report(self, feedback):
+        """Say the counts and the codes in the log.
+
+        Parameters
+        ----------
+        feedback : QgsProcessingFeedback
+        """
+        feedback.pushInfo(
+            tr("{read} rows read: {done} done, {warned} of them with a warning, {rejected} rejected.").format(
+                read=self.read, done=self.done, warned=self.status[WARNING], rejected=self.status[REJECTED]
+            )
+        )
+        for line in self.lines():
+            feedback.pushWarning(line)

@@ -1,0 +1,109 @@
+"""Fields of an output: the input's own first, then ours, no two alike, none lost.
+
+The data dictionary is here: each of our fields has one name and one type wherever it appears.
+"""
+
+from qgis.core import QgsField, QgsFields, QgsProcessingException
+from qgis.PyQt.QtCore import QMetaType
+
+from .i18n import tr
+
+NAME_LENGTH = 10  # of a Shapefile's field
+DOUBLE, TEXT, DATE = QMetaType.Type.Double, QMetaType.Type.QString, QMetaType.Type.QDate
+WHOLE_NUMBERS = (QMetaType.Type.Int, QMetaType.Type.UInt, QMetaType.Type.LongLong, QMetaType.Type.ULongLong)
+
+# Name, type and length of text (254: the most a Shapefile holds).
+DICTIONARY = {
+    "kind": (TEXT, 20),
+    "polarity": (TEXT, 12),
+    "azim_read": (DOUBLE, 0),
+    "decl": (DOUBLE, 0),
+    "incl": (DOUBLE, 0),
+    "h_nt": (DOUBLE, 0),
+    "f_nt": (DOUBLE, 0),
+    "decl_year": (DOUBLE, 0),
+    "sig_decl": (DOUBLE, 0),
+    "ring_set": (DOUBLE, 0),
+    "correction": (DOUBLE, 0),
+    "strike": (DOUBLE, 0),
+    "dip": (DOUBLE, 0),
+    "dip_dir": (DOUBLE, 0),
+    "trend": (DOUBLE, 0),
+    "plunge": (DOUBLE, 0),
+    "converg": (DOUBLE, 0),
+    "grid_mag": (DOUBLE, 0),
+    "azim_map": (DOUBLE, 0),
+    "sig_az": (DOUBLE, 0),
+    "sig_pole": (DOUBLE, 0),
+    "decl_from": (TEXT, 20),
+    "read_date": (DATE, 0),
+    "method": (TEXT, 20),
+    "symbol": (TEXT, 12),
+    "label": (TEXT, 8),
+    "status": (TEXT, 10),
+    "code": (TEXT, 120),
+    "remark": (TEXT, 254),
+}
+
+
+def _field(name):
+    kind, length = DICTIONARY[name]
+    return QgsField(name, kind, len=length)
+
+
+def output_fields(inputs, added, *, short_names, key_is_unique):
+    """Fields of an output layer and what had to be renamed.
+
+    Parameters
+    ----------
+    inputs : QgsFields
+        The input's fields; all are kept, in order.
+    added : list of str
+        Names from the data dictionary, in order.
+    short_names : bool
+        Whether the output cuts names at 10 characters, so that a longer input name could take one of ours.
+    key_is_unique : bool
+        Whether a whole-number field ``fid`` of the input has no value twice. If it has, it cannot be the key of a
+        GeoPackage, and as a key it would cost rows: it is kept as data under another name.
+
+    Returns
+    -------
+    fields : QgsFields
+    renamed : dict
+        Old name to new name of the input's fields that had to give way.
+
+    Raises
+    ------
+    QgsProcessingException
+        If a field is refused all the same.
+    """
+    ours = set(added)
+    taken = {field.name().lower() for field in inputs} | ours
+    fields, renamed = QgsFields(), {}
+    for source in inputs:
+        field, name = QgsField(source), source.name()
+        clashes = name.lower() in ours or (short_names and name[:NAME_LENGTH].lower() in ours)
+        spoils_key = name.lower() == "fid" and not (field.type() in WHOLE_NUMBERS and key_is_unique)
+        if clashes or spoils_key:
+            renamed[name] = _free_name(name, taken)
+            taken.add(renamed[name].lower())
+            field.setName(renamed[name])
+        _append(fields, field)
+    for name in added:
+        _append(fields, _field(name))
+    return fields, renamed
+
+
+def _free_name(name, taken):
+    """``in_`` and as much of the name as ten characters hold, with a number at the end where that is taken."""
+    candidate, number = f"in_{name}"[:NAME_LENGTH], 1
+    while candidate.lower() in taken:
+        number += 1
+        candidate = f"in_{name}"[: NAME_LENGTH - len(str(number))] + str(number)
+    return candidate
+
+
+def _append(fields, field):
+    """Append, loudly: a field whose name is taken is refused without a word, and all attributes shift."""
+    if not fields.append(field):
+        raise QgsProcessingException(tr("The output cannot hold the field {name}.").format(name=field.name()))

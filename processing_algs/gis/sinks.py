@@ -1,0 +1,119 @@
+"""Writing rows: every one checked, nothing half-written left behind."""
+
+from pathlib import Path
+
+from qgis.core import QgsFeature, QgsFeatureSink, QgsProcessingException, QgsProviderRegistry, QgsVariantUtils
+
+from .i18n import tr
+
+
+class Writer:
+    """One output layer while it is being written.
+
+    Use it as a context: when the block ends by an error or the run is cancelled, what was written is removed, so that
+    no partial file can be taken for a whole one.
+
+    Parameters
+    ----------
+    algorithm : QgsProcessingAlgorithm
+    parameters, context, feedback
+        Of the run.
+    name : str
+        Key of the output parameter.
+    fields : QgsFields
+    wkb_type : Qgis.WkbType
+    crs : QgsCoordinateReferenceSystem
+
+    Attributes
+    ----------
+    destination : str
+        Where the layer went: the run's result for ``name``.
+    """
+
+    def __init__(self, algorithm, parameters, name, context, feedback, fields, wkb_type, crs):
+        self._sink, self.destination = algorithm.parameterAsSink(parameters, name, context, fields, wkb_type, crs)
+        if self._sink is None:
+            raise QgsProcessingException(algorithm.invalidSinkError(parameters, name))
+        self._fields, self._feedback = fields, feedback
+
+    def __enter__(self):
+        return self
+
+    def __exit__(self, kind, error, trace):
+        whole = kind is None and self._sink.flushBuffer()
+        refusal = self._refusal()
+        self._sink = None  # closes the file
+        if not whole or self._feedback.isCanceled():
+            _remove(self.destination)
+        if kind is None and not whole:
+            raise QgsProcessingException(refusal)
+
+    def _refusal(self):
+        return tr("Rows could not be written to {place}: {reason}").format(
+            place=self.destination, reason=self._sink.lastError() or tr("the file refused them")
+        )
+
+    def add(self, geometries, rows):
+        """Write rows.
+
+        Parameters
+        ----------
+        geometries : list of QgsGeometry
+        rows : list of list
+            Attributes, in the order of the fields.
+
+        Raises
+        ------
+        QgsProcessingException
+            If any row is refused.
+        """
+        features = []
+        for geometry, row in zip(geometries, rows, strict=True):
+            feature = QgsFeature(self._fields)
+            feature.setGeometry(geometry)
+            feature.setAttributes(row)
+            features.append(feature)
+        if not self._sink.addFeatures(features, QgsFeatureSink.Flag.FastInsert):
+            raise QgsProcessingException(self._refusal())
+
+
+def is_shapefile(path):
+    """Whether a destination is a Shapefile, which cuts field names at ten characters."""
+    return str(path).lower().endswith(".shp")
+
+
+def layer_file(destination):
+    """File of a destination and the layer's name in it.
+
+    Parameters
+    ----------
+    destination : str
+        As a sink names it: a path, a path with ``|layername=``, a database URI or the id of a memory layer.
+
+    Returns
+    -------
+    path : pathlib.Path or None
+        None where there is no file.
+    layer : str or None
+    """
+    parts = QgsProviderRegistry.instance().decodeUri("ogr", destination)
+    path = Path(parts["path"]) if parts.get("path") else None
+    if path is None or not path.is_file():
+        return None, None
+    layer = parts.get("layerName")
+    return path, None if QgsVariantUtils.isNull(layer) else layer
+
+
+def _remove(destination):
+    """Delete what this run wrote: the layer alone where a GeoPackage holds others, else the files."""
+    path, layer = layer_file(destination)
+    if path is None:
+        return
+    ogr = QgsProviderRegistry.instance().providerMetadata("ogr")
+    if path.suffix.lower() == ".gpkg" and layer:
+        layers = QgsProviderRegistry.instance().querySublayers(str(path))
+        if any(other.name() != layer for other in layers):
+            ogr.createConnection(str(path), {}).dropVectorTable("", layer)
+            return
+    for file in (str(path), *ogr.sidecarFilesForUri(str(path))):
+        Path(file).unlink(missing_ok=True)

@@ -1,0 +1,72 @@
+"""Styles that travel with the layers they belong to."""
+
+from qgis.core import (
+    QgsProcessingException,
+    QgsProcessingLayerPostProcessorInterface,
+    QgsProcessingUtils,
+    QgsVectorLayer,
+)
+
+from .i18n import tr
+from .sinks import layer_file
+
+STYLE_NAME = "Agonic"
+
+
+def store_style(destination, context, apply):
+    """Store a style with an output, now that its sink is closed.
+
+    In a GeoPackage it becomes the layer's default style in the database; beside any other file it is a ``.qml``, since
+    a style in the table of a Shapefile is cut at 254 characters. A layer in memory is styled as it is.
+
+    Parameters
+    ----------
+    destination : str
+        As the sink named it.
+    context : QgsProcessingContext
+    apply : callable
+        Takes the QgsVectorLayer and styles it.
+
+    Raises
+    ------
+    QgsProcessingException
+        If the style cannot be stored.
+    """
+    path, _ = layer_file(destination)
+    if path is None:
+        layer = QgsProcessingUtils.mapLayerFromString(destination, context)
+        if layer is not None:
+            apply(layer)
+        return
+    layer = QgsVectorLayer(destination, "output", "ogr")
+    apply(layer)
+    if path.suffix.lower() == ".gpkg":
+        error = layer.saveStyleToDatabase(STYLE_NAME, "", True, "")
+    else:
+        message, fine = layer.saveNamedStyle(str(path.with_suffix(".qml")))
+        error = "" if fine else message
+    if error:
+        raise QgsProcessingException(tr("The style could not be stored: {reason}").format(reason=error))
+
+
+class LayerStyler(QgsProcessingLayerPostProcessorInterface):
+    """Styles a layer when it is loaded into the project.
+
+    Parameters
+    ----------
+    apply : callable
+        Takes the QgsVectorLayer and styles it.
+    """
+
+    _alive = []  # QGIS keeps no reference to a post-processor: without one of ours it would vanish silently
+
+    def __init__(self, apply):
+        super().__init__()
+        self._apply = apply
+        LayerStyler._alive.append(self)
+
+    def postProcessLayer(self, layer, context, feedback):  # noqa: ARG002
+        """Style the layer; each styler serves one layer."""
+        self._apply(layer)
+        layer.triggerRepaint()
+        LayerStyler._alive.remove(self)

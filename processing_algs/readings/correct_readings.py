@@ -1,0 +1,525 @@
+"""Raw compass readings to true attitudes: the main job."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from qgis.core import (
+    QgsProcessingException,
+    QgsProcessingOutputNumber,
+    QgsProcessingParameterBoolean,
+    QgsProcessingParameterEnum,
+    QgsProcessingParameterFeatureSink,
+    QgsProcessingParameterFeatureSource,
+    QgsProcessingParameterField,
+    QgsProcessingParameterFileDestination,
+    QgsProcessingParameterNumber,
+    QgsProcessingParameterString,
+)
+
+from ..base import DONE, POINTS, READ, REJECTED, WARNED, AgonicAlgorithm
+from ..core import angles, correction, norths, reduction
+from ..core.blunders import QuadrantCheck, ResidueCheck
+from ..core.errors import FieldDataError
+from ..core.notation import (
+    CODES,
+    DEFAULT_NULLS,
+    NOTATIONS,
+    PAIR_MEANS,
+    RAKE_MEANS,
+    ColumnVotes,
+    parse_numbers,
+    read_rows,
+)
+from ..core.words import KINDS, LINES, POLARITIES, parse_words, read_kinds, read_polarities
+from ..drawing.layer_style import style_attitudes
+from ..drawing.symbols import labels, symbol_numbers
+from ..gis.columns import chunks, column_or_empty, output_rows
+from ..gis.i18n import tr
+from ..gis.north_block import NorthBlock, add_north_parameters, north_refusal
+from ..gis.places import Locator
+from ..gis.remarks import REJECTED as REJECTED_STATUS
+from ..gis.remarks import WARNING, Notes, Tally, run_warning
+from ..gis.schema import output_fields
+from ..gis.sinks import Writer, is_shapefile
+from ..gis.survey import key_is_unique
+from .readings_report import write_report
+
+FIELDS = [
+    "kind",
+    "polarity",
+    "azim_read",
+    "decl",
+    "ring_set",
+    "correction",
+    "strike",
+    "dip",
+    "dip_dir",
+    "trend",
+    "plunge",
+    "converg",
+    "azim_map",
+    "sig_az",
+    "sig_pole",
+    "decl_from",
+    "read_date",
+    "method",
+    "symbol",
+    "label",
+    "status",
+    "code",
+    "remark",
+]
+CORRECTED = (
+    "strike",
+    "dip_dir",
+    "trend",
+    "azim_map",
+)  # our own output: correcting it again would double the correction
+MARKS = ("azim_read", "correction")  # fields that tell our own output
+
+
+@dataclass
+class Columns:
+    """Names of the input's fields with the readings, None where there is none, and how to read them."""
+
+    notation: str
+    azimuth: str | None
+    dip: str | None
+    side: str | None
+    text: str | None
+    rake: str | None
+    kind: str | None
+    polarity: str | None
+    kind_words: dict
+    kind_default: str
+    polarity_words: dict
+    reading: dict  # what read_rows takes beside the columns
+    votes: ColumnVotes
+    sigma: float
+
+    @property
+    def names(self):
+        """Names of the fields it reads."""
+        return [self.azimuth, self.dip, self.side, self.text, self.rake, self.kind, self.polarity]
+
+
+class RunChecks:
+    """Looks for the classic blunders over a whole run.
+
+    Parameters
+    ----------
+    columns : Columns
+    """
+
+    def __init__(self, columns):
+        self._per_unit = angles.UNITS[columns.reading["unit"]]
+        self._quadrants, self._residues = QuadrantCheck(), ResidueCheck()
+
+    def add(self, readings, norths, notes):
+        """Take in the rows of a chunk that have a result."""
+        good = ~notes.rejected & ~np.isnan(readings.azimuth)
+        plain = good & ~readings.lettered
+        self._quadrants.add(readings.azimuth[plain])
+        self._residues.add(readings.azimuth[plain & (norths == correction.MAGNETIC)] / self._per_unit)
+
+    def warnings(self):
+        """List what was found, as (code, sentence)."""
+        return [run_warning(found) for check in (self._quadrants, self._residues) for found in check.findings()]
+
+
+class CorrectReadings(AgonicAlgorithm):
+    """Raw compass readings to true attitudes, checked row by row and styled."""
+
+    ID, GROUP = "correct_readings", "readings"
+    INPUT, OUTPUT, REPORT = "INPUT", "OUTPUT", "REPORT"
+    NOTATION, PAIR_MEANS = "NOTATION", "PAIR_MEANS"
+    AZIMUTH_FIELD, DIP_FIELD, SIDE_FIELD, TEXT_FIELD = "AZIMUTH_FIELD", "DIP_FIELD", "SIDE_FIELD", "TEXT_FIELD"
+    KIND_FIELD, KIND_WORDS, KIND_DEFAULT = "KIND_FIELD", "KIND_WORDS", "KIND_DEFAULT"
+    POLARITY_FIELD, POLARITY_WORDS, OVER_90 = "POLARITY_FIELD", "POLARITY_WORDS", "OVER_90"
+    RAKE_FIELD, RAKE_MEANS = "RAKE_FIELD", "RAKE_MEANS"
+    ANGLE_UNIT, NULL_VALUES, SIGMA_READING, FORCE = "ANGLE_UNIT", "NULL_VALUES", "SIGMA_READING", "FORCE"
+    DECL_MIN, DECL_MAX = "DECL_MIN", "DECL_MAX"
+
+    def displayName(self):
+        """Name in the toolbox."""
+        return tr("Correct compass readings")
+
+    def shortHelpString(self):
+        """Help in the dialog."""
+        return tr(
+            "Carries readings of a needle compass to true attitudes: reads the notation you wrote, takes the "
+            "declination of each place and date, allows for the setting of the compass ring, and draws strike-and-dip "
+            "symbols that point the right way in the map's own projection.\n\n"
+            "Say first how the readings are written (notation) and which fields hold them. true = reading + (D - S), "
+            "where D is the declination and S the ring setting, both east positive.\n\n"
+            "Every row comes out. A row that cannot be used keeps its place and its attributes, has empty results, its "
+            "own mark on the map, and the reason in the field remark. The report counts them and gives a sentence for "
+            "the methods section of a paper.\n\n"
+            "Results support, and do not replace, licensed professional judgement. Magnetic readings fail near iron, "
+            "power lines and in magnetic storms."
+        )
+
+    # -- parameters ---------------------------------------------------------------------------------------------------
+
+    def initAlgorithm(self, configuration=None):  # noqa: ARG002
+        """Declare parameters and outputs."""
+        self.add(
+            QgsProcessingParameterFeatureSource(self.INPUT, tr("Stations with readings"), POINTS),
+            tr("Point layer, one row a reading. Positions are taken from the geometry."),
+        )
+        self._add_notation()
+        self._add_kinds()
+        add_north_parameters(self)
+        self._add_advanced()
+        self.add(
+            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Attitudes")),
+            tr("The input's fields, then true strike, dip, trend, plunge, uncertainties, symbol and what was noticed."),
+        )
+        self.add(
+            QgsProcessingParameterFileDestination(
+                self.REPORT, tr("Report"), tr("HTML files (*.html)"), optional=True, createByDefault=False
+            ),
+            tr("Counts, declinations, ring settings, rejected rows and a sentence for the methods section."),
+        )
+        self.add_counts()
+        self.addOutput(QgsProcessingOutputNumber(self.DECL_MIN, tr("Least declination used")))
+        self.addOutput(QgsProcessingOutputNumber(self.DECL_MAX, tr("Greatest declination used")))
+
+    def _choice(self, key, label, words, help_text, *, default=None, advanced=False):
+        """Add a choice of words; without a default it starts unset, so that it is made and not overlooked."""
+        self.add(
+            QgsProcessingParameterEnum(
+                key, label, list(words), usesStaticStrings=True, defaultValue=default, optional=default is None
+            ),
+            help_text,
+            advanced=advanced,
+        )
+
+    def _column(self, key, label, help_text, *, advanced=False):
+        """Add a field of the input; none is chosen by default."""
+        self.add(QgsProcessingParameterField(key, label, None, self.INPUT, optional=True), help_text, advanced=advanced)
+
+    def _add_notation(self):
+        self._choice(
+            self.NOTATION,
+            tr("Notation: how the readings are written"),
+            NOTATIONS,
+            tr(
+                "strike_right: strike with the dip to the right. strike_left: strike with the dip to the left. "
+                "strike_letter: strike, dip and a letter such as SE for the side of the dip. dip_direction: azimuth of "
+                "the dip, and dip. line: trend and plunge. text: the whole attitude in one field, such as N45E/30SE."
+            ),
+        )
+        self._column(
+            self.AZIMUTH_FIELD,
+            tr("Azimuth"),
+            tr("Strike, dip direction or trend as read: a number, or text such as N45W."),
+        )
+        self._column(self.DIP_FIELD, tr("Dip or plunge"), tr("0 to 90, a number, or text with a letter such as 30SE."))
+        self._column(self.SIDE_FIELD, tr("Dip letter"), tr("Side of the dip: N, NE, E and so on."))
+        self._column(
+            self.TEXT_FIELD,
+            tr("Attitude as text"),
+            tr("For the notation text: N45E/30SE, 045/30SE, 045/30, E-W 20 S, horizontal, vertical N20W."),
+        )
+        self._choice(
+            self.PAIR_MEANS,
+            tr("What a bare pair such as 045/30 means"),
+            PAIR_MEANS,
+            tr("Needed only where text rows give two numbers and no letter."),
+        )
+
+    def _add_kinds(self):
+        self._column(self.KIND_FIELD, tr("Kind of structure"), tr("Such as bedding, joint, lineation."))
+        self.add(
+            QgsProcessingParameterString(self.KIND_WORDS, tr("Your words for the kinds"), optional=True),
+            tr("Your word = kind, such as S0=bedding;S1=cleavage;L1=lineation. Kinds: {kinds}.").format(
+                kinds=", ".join(KINDS)
+            ),
+        )
+        self._choice(
+            self.KIND_DEFAULT,
+            tr("Kind of rows that do not say"),
+            KINDS,
+            tr("Used where the field is empty."),
+            default="bedding",
+        )
+        self._column(self.POLARITY_FIELD, tr("Polarity"), tr("upright or overturned."), advanced=True)
+        self.add(
+            QgsProcessingParameterString(self.POLARITY_WORDS, tr("Your words for polarity"), optional=True),
+            tr("Such as: ok=upright;inv=overturned"),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterBoolean(self.OVER_90, tr("Dips over 90 mean overturned"), defaultValue=False),
+            tr("Reads 110 as a dip of 70 toward the other side, overturned. Otherwise such rows are rejected."),
+            advanced=True,
+        )
+        self._column(
+            self.RAKE_FIELD,
+            tr("Rake (pitch)"),
+            tr("Of lines measured in a plane; azimuth and dip of the row are then the plane."),
+            advanced=True,
+        )
+        self._choice(
+            self.RAKE_MEANS,
+            tr("How the rake is counted"),
+            RAKE_MEANS,
+            tr(
+                "from_strike: 0 to 180 from the strike that has the dip to its right. with_letter: 0 to 90 and the "
+                "letter of the end it is counted from, such as 65NE."
+            ),
+            advanced=True,
+        )
+
+    def _add_advanced(self):
+        self._choice(
+            self.ANGLE_UNIT,
+            tr("Unit of the azimuths"),
+            tuple(angles.UNITS),
+            tr("degree, gon (400 to the circle) or mil6400 (6400 to the circle). Dips are in degrees."),
+            default="degree",
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterString(
+                self.NULL_VALUES,
+                tr("Numbers that mean no reading"),
+                ",".join(f"{value:g}" for value in DEFAULT_NULLS),
+                optional=True,
+            ),
+            tr("Only for azimuth and dip."),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterNumber(
+                self.SIGMA_READING,
+                tr("Uncertainty of a reading"),
+                QgsProcessingParameterNumber.Type.Double,
+                defaultValue=2.0,
+                minValue=0.0,
+                maxValue=90.0,
+            ),
+            tr("1-sigma, degrees. 2 is usual for a hand-held compass on a natural surface."),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterBoolean(
+                self.FORCE, tr("Go on although the azimuths look corrected already"), defaultValue=False
+            ),
+            tr("A layer that this tool wrote holds true azimuths; correcting them again doubles the correction."),
+            advanced=True,
+        )
+
+    def refusal(self, parameters, context):
+        """Why these parameters cannot run together: a sentence, or None."""
+        return (
+            self._notation_refusal(parameters, context)
+            or self._words_refusal(parameters, context)
+            or north_refusal(self, parameters, context)
+        )
+
+    def _notation_refusal(self, parameters, context):
+        notation = self.word(parameters, self.NOTATION, context)
+        if notation is None:
+            return tr("Say how the readings are written: NOTATION is one of {words}.").format(
+                words=", ".join(NOTATIONS)
+            )
+        needed = [self.TEXT_FIELD] if notation == "text" else [self.AZIMUTH_FIELD, self.DIP_FIELD]
+        for key in needed:
+            if not self.given(parameters, key):
+                return tr("Notation {notation} needs {key}.").format(notation=notation, key=key)
+        if self.given(parameters, self.RAKE_FIELD) and not self.given(parameters, self.RAKE_MEANS):
+            return tr("RAKE_FIELD is given, so RAKE_MEANS must say how the rake is counted.")
+        return None
+
+    def _words_refusal(self, parameters, context):
+        for key, allowed in ((self.KIND_WORDS, KINDS), (self.POLARITY_WORDS, POLARITIES)):
+            try:
+                parse_words(self.parameterAsString(parameters, key, context), allowed)
+            except FieldDataError as error:
+                return tr("{key}: {entry} does not end in one of {allowed}.").format(
+                    key=key, entry=error.values.get("entry", ""), allowed=", ".join(allowed)
+                )
+        try:
+            parse_numbers(self.parameterAsString(parameters, self.NULL_VALUES, context))
+        except FieldDataError as error:
+            return tr("NULL_VALUES: {entry} is no number.").format(entry=error.values.get("entry", ""))
+        return None
+
+    # -- the run ------------------------------------------------------------------------------------------------------
+
+    def processAlgorithm(self, parameters, context, feedback):
+        """Run."""
+        source = self.source(parameters, self.INPUT, context)
+        locator = Locator(source.sourceCrs())
+        columns = self._columns(parameters, context, feedback)
+        north = NorthBlock(self, parameters, context, locator)
+        self._look_over(parameters, context, feedback, source, columns, north)
+
+        fields, renamed = output_fields(
+            source.fields(),
+            FIELDS,
+            short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
+            key_is_unique=key_is_unique(source, feedback),
+        )
+        self.report_renamed(renamed, feedback)
+        tally, checks = Tally(), RunChecks(columns)
+        writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, source.wkbType(), source.sourceCrs())
+        with writer:
+            for chunk in chunks(source, feedback, start=10.0):
+                notes = Notes(len(chunk))
+                result = self._attitudes(chunk, columns, north, locator, notes, checks)
+                writer.add([feature.geometry() for feature in chunk.features], output_rows(chunk, FIELDS, result))
+                tally.add(chunk.ids, notes)
+        return self._conclude(parameters, context, feedback, writer, tally, north, columns, checks, renamed)
+
+    def _columns(self, parameters, context, feedback):
+        """The user's say on the readings."""
+        name, word, text = self.field, self.word, self.parameterAsString
+        notation = word(parameters, self.NOTATION, context)
+        over_90 = self.parameterAsBool(parameters, self.OVER_90, context)
+        kind_default = word(parameters, self.KIND_DEFAULT, context)
+        if notation == "line" and kind_default not in LINES:
+            kind_default = LINES[0]
+            feedback.pushInfo(
+                tr("Rows that do not say their kind are read as {kind}, since the notation is line.").format(
+                    kind=kind_default
+                )
+            )
+        return Columns(
+            notation=notation,
+            azimuth=name(parameters, self.AZIMUTH_FIELD, context),
+            dip=name(parameters, self.DIP_FIELD, context),
+            side=name(parameters, self.SIDE_FIELD, context),
+            text=name(parameters, self.TEXT_FIELD, context),
+            rake=name(parameters, self.RAKE_FIELD, context),
+            kind=name(parameters, self.KIND_FIELD, context),
+            polarity=name(parameters, self.POLARITY_FIELD, context),
+            kind_words=parse_words(text(parameters, self.KIND_WORDS, context), KINDS),
+            kind_default=kind_default,
+            votes=ColumnVotes(over_90),
+            sigma=self.number(parameters, self.SIGMA_READING, context),
+            polarity_words=parse_words(text(parameters, self.POLARITY_WORDS, context), POLARITIES),
+            reading={
+                "unit": word(parameters, self.ANGLE_UNIT, context),
+                "null_values": parse_numbers(text(parameters, self.NULL_VALUES, context)),
+                "pair_means": word(parameters, self.PAIR_MEANS, context),
+                "rake_means": word(parameters, self.RAKE_MEANS, context),
+                "over_90": over_90,
+            },
+        )
+
+    def _look_over(self, parameters, context, feedback, source, columns, north):
+        """First pass: collect the column's habits, and refuse what cannot go well before any file is touched."""
+        magnetic = 0
+        names = [columns.text, *north.fields]
+        for chunk in chunks(source, feedback, fields=names, geometry=False, stop=10.0):
+            magnetic += int(north.survey(chunk).sum())
+            if columns.text:
+                columns.votes.add(chunk.column(columns.text))
+        north.refuse_undated()
+        present = {field.name().lower() for field in source.fields()}
+        if (
+            magnetic
+            and (columns.azimuth or "").lower() in CORRECTED
+            and present.issuperset(MARKS)
+            and not self.parameterAsBool(parameters, self.FORCE, context)
+        ):
+            raise QgsProcessingException(
+                tr(
+                    "The field {name} of this layer was already corrected to true north (the layer has azim_read and "
+                    "correction). Use azim_read, set NORTH to true, or set FORCE to go on."
+                ).format(name=columns.azimuth)
+            )
+
+    def _attitudes(self, chunk, columns, north, locator, notes, checks):
+        """All our columns for one chunk."""
+        places = locator.places(chunk.features)
+        kind, unknown = read_kinds(column_or_empty(chunk, columns.kind), columns.kind_words, columns.kind_default)
+        notes.add_where(unknown, "kind_unknown", rejects=False, value=column_or_empty(chunk, columns.kind), used=kind)
+        polarity, unknown = read_polarities(column_or_empty(chunk, columns.polarity), columns.polarity_words)
+        notes.add_where(unknown, "polarity_unknown", rejects=False, value=column_or_empty(chunk, columns.polarity))
+
+        readings = read_rows(
+            columns.notation,
+            *(chunk.column(name) for name in (columns.azimuth, columns.dip, columns.side, columns.text, columns.rake)),
+            np.isin(kind, LINES),
+            votes=columns.votes,
+            **columns.reading,
+        )
+        for problem in readings.problems:
+            notes.add(problem.row, problem.code, rejects=CODES[problem.code].rejects, **problem.values)
+        polarity = np.where(readings.overturned, "overturned", polarity)
+
+        # A horizontal plane and a vertical line are the same whatever north they were read from.
+        level = np.where(readings.is_line & np.isnan(readings.rake), 90.0, 0.0)
+        matters = ~notes.rejected & (readings.dip != level)
+        corrected = north.correct(chunk, places, readings.azimuth, matters, notes)
+        notes.add_where(np.isnan(places.lon) & ~notes.rejected, "no_position", rejects=False)
+        checks.add(readings, corrected.norths, notes)
+
+        known = np.where(notes.rejected, np.nan, 1.0)
+        found = reduction.attitudes_of(
+            corrected.true * known,
+            readings.to_strike,
+            readings.dip * known,
+            readings.rake,
+            readings.is_line,
+            columns.sigma,
+            corrected.sigma,
+        )
+        converg = azim_map = np.full(len(chunk), np.nan)
+        if locator.projection is not None:
+            page = norths.page_axes(locator.projection, places.own_lon, places.own_lat)
+            converg, azim_map = page.convergence() * known, page.page_azimuth(found.azimuth)
+        return {
+            "kind": kind,
+            "polarity": np.where(readings.is_line, None, polarity),
+            "azim_read": readings.azimuth * known,
+            "decl": corrected.decl * known,
+            "ring_set": corrected.ring_set * known,
+            "correction": corrected.correction * known,
+            "strike": found.strike,
+            "dip": found.dip,
+            "dip_dir": found.dip_dir,
+            "trend": found.trend,
+            "plunge": found.plunge,
+            "converg": converg,
+            "azim_map": azim_map,
+            "sig_az": found.sig_az,
+            "sig_pole": found.sig_pole,
+            "decl_from": [
+                None if gone else source for gone, source in zip(notes.rejected, corrected.decl_from, strict=True)
+            ],
+            "read_date": corrected.read_date,
+            "method": [None if gone else "compass" for gone in notes.rejected],
+            "symbol": [
+                None if gone else number
+                for gone, number in zip(notes.rejected, symbol_numbers(kind, found.inclination, polarity), strict=True)
+            ],
+            "label": labels(found.inclination),
+            **notes.columns(),
+        }
+
+    def _conclude(self, parameters, context, feedback, writer, tally, north, columns, checks, renamed):
+        """Say what happened, write the report, return the results."""
+        warnings = [*checks.warnings(), *north.warnings()]
+        tally.report(feedback)
+        for _, sentence in warnings:
+            feedback.pushWarning(sentence)
+        self.style(context, writer.destination, style_attitudes)
+        low, high = north.decl_range
+        report = self.parameterAsFileOutput(parameters, self.REPORT, context)
+        if report and not feedback.isCanceled():
+            write_report(report, tally, warnings, north, columns, renamed)
+        return {
+            self.OUTPUT: writer.destination,
+            self.REPORT: report or None,
+            READ: tally.read,
+            DONE: tally.done,
+            WARNED: tally.status[WARNING],
+            REJECTED: tally.status[REJECTED_STATUS],
+            self.DECL_MIN: low,
+            self.DECL_MAX: high,
+        }

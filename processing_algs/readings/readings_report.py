@@ -1,0 +1,142 @@
+"""The report of a run of ``correct_readings``."""
+
+from ..gis.i18n import tr
+from ..gis.remarks import OK, REJECTED, WARNING
+from ..gis.report import Report
+
+
+def write_report(path, tally, warnings, north, columns, renamed):
+    """Write what was done to the readings, and what was not.
+
+    Parameters
+    ----------
+    path : str
+    tally : Tally
+    warnings : list of (str, str)
+        Codes and sentences about the run as a whole.
+    north : NorthBlock
+    columns : Columns
+    renamed : dict
+        Old to new names of the input's fields that had to give way.
+    """
+    report = Report(tr("Compass readings corrected to true north"))
+    _counts(report, tally, warnings)
+    _norths(report, north)
+    report.heading(tr("For the methods section"))
+    report.paragraph(methods_sentence(tally, north, columns))
+    if renamed:
+        report.heading(tr("Renamed fields"))
+        report.paragraph(tr("These fields of the input have names of the output; their values are unchanged."))
+        report.table([tr("in the input"), tr("in the output")], renamed.items())
+    report.cautions()
+    report.write(path)
+
+
+def _counts(report, tally, warnings):
+    report.heading(tr("Rows"))
+    report.table(
+        [tr("status"), tr("rows")],
+        [
+            (tr("ok"), tally.status[OK]),
+            (tr("warning"), tally.status[WARNING]),
+            (tr("rejected"), tally.status[REJECTED]),
+            (tr("read in all"), tally.read),
+        ],
+    )
+    if warnings:
+        report.heading(tr("Look at this first"))
+        report.table([tr("code"), tr("what was noticed")], warnings)
+    if tally.codes:
+        report.heading(tr("What was noticed, row by row"))
+        report.table(
+            [tr("code"), tr("status"), tr("rows"), tr("first row ids"), tr("for example")],
+            [
+                (
+                    code,
+                    tr("rejected") if code in tally.rejecting else tr("warning"),
+                    count,
+                    ", ".join(str(found) for found in tally.first[code]),
+                    tally.example[code],
+                )
+                for code, count in tally.codes.most_common()
+            ],
+        )
+
+
+def _norths(report, north):
+    report.heading(tr("Declination"))
+    low, high = north.decl_range
+    rows = [(tr("rows by source of their declination"), _counted(north.sources))]
+    if low is not None:
+        rows.append((tr("declination used, east positive"), _span(low, high)))
+    rows.append((tr("dates"), _dates(north.dates)))
+    rows.append((tr("ring setting of the compass, east positive"), _ring(north)))
+    rows.append((tr("grid of the grid readings"), north.grid_name))
+    report.table([tr("what"), tr("value")], rows)
+
+
+def _counted(counter):
+    return "; ".join(f"{name}: {count}" for name, count in sorted(counter.items())) or tr("none")
+
+
+def _span(low, high):
+    if f"{low:.2f}" == f"{high:.2f}":
+        return f"{low:.2f}°"
+    return tr("{low}° to {high}°").format(low=f"{low:.2f}", high=f"{high:.2f}")
+
+
+def _dates(dates):
+    if dates.earliest is None:
+        return tr("none used")
+    if dates.earliest == dates.latest:
+        return dates.earliest.isoformat()
+    return tr("{first} to {last}").format(first=dates.earliest.isoformat(), last=dates.latest.isoformat())
+
+
+def _ring(north):
+    parts = []
+    if north.ring_zero:
+        parts.append(tr("ring taken as 0 in {count} rows, since nobody set it").format(count=north.ring_zero))
+    parts += [
+        tr("{setting}° in {count} rows").format(setting=f"{setting:g}", count=count)
+        for setting, count in sorted(north.ring_settings.items())
+    ]
+    return "; ".join(parts) or tr("no magnetic rows")
+
+
+def methods_sentence(tally, north, columns):
+    """A sentence a geologist can put into the methods section of a paper.
+
+    Parameters
+    ----------
+    tally : Tally
+    north : NorthBlock
+    columns : Columns
+
+    Returns
+    -------
+    str
+    """
+    low, high = north.decl_range
+    parts = [
+        tr("Of {read} field readings (notation {notation}), {done} were reduced to true north.").format(
+            read=tally.read, notation=columns.notation, done=tally.done
+        )
+    ]
+    models = [name for name in north.sources if name not in ("given", "none")]
+    if models:
+        parts.append(
+            tr("Declinations at each place and date ({dates}) are from {model} and run from {span}.").format(
+                dates=_dates(north.dates), model=", ".join(sorted(models)), span=_span(low, high)
+            )
+        )
+    if north.sources["given"]:
+        parts.append(tr("{count} readings use a declination given by the mapper.").format(count=north.sources["given"]))
+    if north.ring_zero:
+        parts.append(tr("The compass ring was taken as set to 0 unless noted otherwise."))
+    parts.append(
+        tr("A reading's uncertainty is taken as {sigma}° (1-sigma); {rejected} readings were rejected.").format(
+            sigma=f"{columns.sigma:g}", rejected=tally.status[REJECTED]
+        )
+    )
+    return " ".join(parts)

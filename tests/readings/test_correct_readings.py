@@ -1,0 +1,521 @@
+"""The main job through Processing: readings in, true attitudes out, every row accounted for."""
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+from qgis.core import QgsFeature, QgsGeometry, QgsPointXY, QgsProcessingException, QgsVectorLayer
+
+HERE = (500000.0, 6000000.0)  # on the central meridian of UTM zone 33, where convergence is 0
+GIVEN = {"MODEL": "given", "DECLINATION": 10.0}
+STRIKE_RIGHT = {"NOTATION": "strike_right", "AZIMUTH_FIELD": "azimuth", "DIP_FIELD": "incl"}
+NUMBERS = ["azimuth:double", "incl:double"]
+
+
+@pytest.fixture
+def correct(make_points, run):
+    """A function that corrects rows of values at one place."""
+
+    def correct(fields, rows, crs="EPSG:32633", place=HERE, **parameters):
+        layer = make_points(fields, [(*place, *row) for row in rows], crs)
+        return run("correct_readings", {"INPUT": layer, **GIVEN, **parameters})
+
+    return correct
+
+
+# Reading, declination, ring setting, true azimuth: the rule true = reading + D - S (common practice), each row with
+# the blunder it guards against.
+NEEDLE = [
+    (350, 10.0, 0.0, 0.0),  # past north
+    (315, -15.0, 0.0, 300.0),  # west is negative: subtracting it would give 330
+    (47, 12.4, 12.4, 47.0),  # the ring does it already: correcting again would give 59.4
+    (47, 12.4, -12.4, 71.8),  # ring turned the wrong way: twice the declination
+    (10, -15.0, 5.0, 350.0),
+    (200, 3.0, 9.0, 194.0),
+]
+
+
+@pytest.mark.parametrize(("reading", "declination", "ring", "true"), NEEDLE)
+def test_true_is_reading_plus_declination_minus_ring_setting(correct, reading, declination, ring, true):
+    result = correct(NUMBERS, [(reading, 30)], **STRIKE_RIGHT, DECLINATION=declination, RING_SET=ring)
+    row = result["rows"][0]
+    assert row["strike"] == pytest.approx(true, abs=1e-9)
+    assert row["correction"] == pytest.approx(declination - ring)
+    assert (row["azim_read"], row["decl"], row["ring_set"]) == (reading, declination, ring)
+    assert (result["DECL_MIN"], result["DECL_MAX"]) == (declination, declination)
+
+
+# One plane, dip 45 due east, as each notation writes it.
+@pytest.mark.parametrize(("notation", "azimuth"), [("dip_direction", 90), ("strike_right", 0), ("strike_left", 180)])
+def test_the_notations_of_one_plane_give_one_plane(correct, notation, azimuth):
+    row = correct(NUMBERS, [(azimuth, 45)], NOTATION=notation, AZIMUTH_FIELD="azimuth", DIP_FIELD="incl", NORTH="true")[
+        "rows"
+    ][0]
+    assert (row["strike"], row["dip"], row["dip_dir"]) == (0.0, 45.0, 90.0)
+    assert row["correction"] == 0.0
+    assert row["ring_set"] is None
+
+
+@pytest.mark.parametrize(
+    ("azimuth", "letter", "dip_dir"), [(8, "E", 98), (188, "E", 98), (45, "E", 135), (45, "W", 315)]
+)
+def test_a_letter_tells_the_side_of_the_dip(correct, azimuth, letter, dip_dir):
+    row = correct(
+        [*NUMBERS, "letter:string"],
+        [(azimuth, 12, letter)],
+        NOTATION="strike_letter",
+        AZIMUTH_FIELD="azimuth",
+        DIP_FIELD="incl",
+        SIDE_FIELD="letter",
+        NORTH="true",
+    )["rows"][0]
+    assert row["dip_dir"] == pytest.approx(dip_dir)
+
+
+def test_lines_keep_their_downward_end_and_take_the_correction(correct):
+    row = correct(NUMBERS, [(355, 20)], NOTATION="line", AZIMUTH_FIELD="azimuth", DIP_FIELD="incl")["rows"][0]
+    assert (row["trend"], row["plunge"]) == (5.0, 20.0)
+    assert (row["strike"], row["dip"], row["kind"]) == (None, None, "lineation")
+
+
+def test_a_rake_is_counted_from_the_strike_with_the_dip_to_its_right(correct):
+    # Trend = strike + atan2(sin r cos d, cos r), plunge = asin(sin d sin r): 030/60 with rake 50 (formulas of
+    # textbooks on orientation data; worked here with plain trigonometry).
+    expected = (30 + np.degrees(np.arctan2(np.sin(np.radians(50)) * 0.5, np.cos(np.radians(50)))) + 10) % 360
+    row = correct(
+        [*NUMBERS, "rake:double", "what:string"],
+        [(30, 60, 50, "slickenline")],
+        **STRIKE_RIGHT,
+        RAKE_FIELD="rake",
+        RAKE_MEANS="from_strike",
+        KIND_FIELD="what",
+    )["rows"][0]
+    assert row["trend"] == pytest.approx(expected)
+    assert row["plunge"] == pytest.approx(np.degrees(np.arcsin(np.sin(np.radians(60)) * np.sin(np.radians(50)))))
+
+
+def test_horizontal_and_vertical_planes_keep_what_they_have(correct):
+    rows = correct(NUMBERS, [(None, 0), (120, 90)], **STRIKE_RIGHT)["rows"]
+    assert (rows[0]["strike"], rows[0]["dip_dir"], rows[0]["dip"], rows[0]["status"]) == (None, None, 0.0, "ok")
+    assert (rows[1]["strike"], rows[1]["dip_dir"], rows[1]["dip"]) == (130.0, 220.0, 90.0)
+    assert [row["symbol"] for row in rows] == ["06.01", "06.03"]
+    assert [row["label"] for row in rows] == [None, None]
+
+
+def test_a_horizontal_bed_needs_no_date(correct, make_points, run):
+    layer = make_points([*NUMBERS, "day:string"], [(*HERE, None, 0, None), (*HERE, 10, 20, "2020-01-01")])
+    rows = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, "DATE_FIELD": "day"})["rows"]
+    assert [row["status"] for row in rows] == ["ok", "ok"]
+
+
+def test_over_90_means_overturned_only_where_the_writer_means_it(correct):
+    refused = correct(NUMBERS, [(45, 110)], **STRIKE_RIGHT, NORTH="true")["rows"][0]
+    assert (refused["status"], refused["code"]) == ("rejected", "dip_range")
+    row = correct(NUMBERS, [(45, 110)], **STRIKE_RIGHT, NORTH="true", OVER_90=True)["rows"][0]
+    assert (row["dip"], row["dip_dir"], row["polarity"], row["symbol"]) == (70.0, 315.0, "overturned", "06.15")
+
+
+@pytest.mark.parametrize(("unit", "half_turn"), [("degree", 180), ("gon", 200), ("mil6400", 3200)])
+def test_azimuths_are_read_in_their_unit(correct, unit, half_turn):
+    row = correct(NUMBERS, [(half_turn, 30)], **STRIKE_RIGHT, NORTH="true", ANGLE_UNIT=unit)["rows"][0]
+    assert row["strike"] == pytest.approx(180.0)
+    assert row["azim_read"] == pytest.approx(180.0)
+
+
+# -- north is per row -------------------------------------------------------------------------------------------------
+
+
+def test_each_row_is_counted_from_its_own_north(correct):
+    rows = correct(
+        [*NUMBERS, "n:string"],
+        [(40, 30, "magnetic"), (40, 30, "T"), (40, 30, "sheet"), (40, 30, None), (40, 30, "moon")],
+        **STRIKE_RIGHT,
+        NORTH_FIELD="n",
+        NORTH_WORDS="sheet=true",
+    )["rows"]
+    assert [row["strike"] for row in rows] == [50.0, 40.0, 40.0, 50.0, None]
+    assert rows[4]["code"] == "north_unknown"
+    assert [row["decl_from"] for row in rows] == ["given", "none", "none", "given", None]
+
+
+def test_grid_azimuths_are_turned_by_the_grid_they_were_taken_from(correct, make_points, run):
+    # 60 N 17.9 E in UTM zone 33: true 040 lies at grid 37.5, since grid north is 2.51 east of true north there.
+    place = (661704.9, 6654935.6)
+    layer = make_points(NUMBERS, [(*place, 37.488, 30)])
+    row = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, "NORTH": "grid"})["rows"][0]
+    assert row["strike"] == pytest.approx(40.0, abs=0.01)
+    assert row["azim_map"] == pytest.approx(37.488, abs=1e-6)
+    import processing
+
+    degrees = processing.run(
+        "native:reprojectlayer", {"INPUT": layer, "TARGET_CRS": "EPSG:4326", "OUTPUT": "TEMPORARY_OUTPUT"}
+    )["OUTPUT"]
+    again = run("correct_readings", {"INPUT": degrees, **STRIKE_RIGHT, "NORTH": "grid", "GRID_CRS": "EPSG:32633"})[
+        "rows"
+    ][0]
+    assert again["strike"] == pytest.approx(row["strike"], abs=1e-6)
+
+
+def test_the_page_azimuth_of_a_true_strike_follows_the_layers_projection(make_points, run):
+    # The same case forward: true 040 at 60 N 17.9 E is drawn at 37.5 in UTM zone 33.
+    layer = make_points(NUMBERS, [(661704.9, 6654935.6, 40, 30)])
+    row = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, "NORTH": "true"})["rows"][0]
+    assert row["azim_map"] == pytest.approx(37.5, abs=0.02)
+    assert row["converg"] == pytest.approx(2.51, abs=0.01)
+
+
+# -- rows that cannot be used -----------------------------------------------------------------------------------------
+
+LETTERED = ["azimuth:string", "incl:string", "letter:string"]
+BAD_ROWS = [
+    (("999", "30", "E"), "null_value"),  # 999 modulo 360 is 279, a believable strike
+    (("45", "-99", "E"), "null_value"),
+    (("", "30", "E"), "null_value"),
+    (("4500", "30", "E"), "azimuth_range"),  # 4500 modulo 360 is 180
+    (("N91E", "30", "SE"), "quadrant_range"),
+    (("45", "95", "SE"), "dip_range"),
+    (("N45W", "30", "NW"), "letter_along_strike"),
+    (("008", "12", "N"), "letter_along_strike"),
+    (("45", "30SE", "NW"), "letter_conflict"),
+    (("45", "30", None), "no_side"),
+    (("north-ish", "30", "E"), "unreadable"),
+]
+
+
+@pytest.mark.parametrize(("row", "code"), BAD_ROWS)
+def test_a_bad_row_is_rejected_with_its_code_and_the_others_are_not(correct, row, code):
+    result = correct(
+        LETTERED,
+        [row, ("45", "30", "SE")],
+        NOTATION="strike_letter",
+        AZIMUTH_FIELD="azimuth",
+        DIP_FIELD="incl",
+        SIDE_FIELD="letter",
+    )
+    bad, good = result["rows"]
+    assert (bad["status"], bad["code"]) == ("rejected", code)
+    assert bad["remark"]
+    assert [bad[name] for name in ("strike", "dip", "dip_dir", "azim_map", "sig_az", "symbol", "label")] == [None] * 7
+    assert (bad["azimuth"] or "", bad["incl"]) == (row[0], row[1])
+    assert good["status"] == "ok"
+    assert (result["READ"], result["DONE"], result["WARNED"], result["REJECTED"]) == (2, 1, 0, 1)
+
+
+@pytest.mark.parametrize(
+    ("row", "parameters", "code"),
+    [
+        ((45, 30, 200.0, None), {"RING_SET_FIELD": "ring"}, "ring_range"),
+        ((45, 30, None, 200.0), {"DECLINATION_FIELD": "d", "MODEL": "given"}, "declination_range"),
+        ((45, 30, None, None), {"DECLINATION_FIELD": "d", "MODEL": "given"}, "no_declination"),
+    ],
+)
+def test_numbers_that_are_no_angles_of_a_compass_reject_their_row(make_points, run, row, parameters, code):
+    fields = [*NUMBERS, "ring:double", "d:double"]
+    layer = make_points(fields, [(*HERE, *row), (*HERE, 45, 30, 0.0, 5.0)])
+    given = {"DECLINATION_FIELD": "d", "MODEL": "given"} | parameters
+    if "d" not in (parameters.get("DECLINATION_FIELD"),):
+        given = GIVEN | parameters
+    bad, good = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **given})["rows"]
+    assert (bad["status"], bad["code"]) == ("rejected", code)
+    assert good["status"] == "ok"
+
+
+def test_a_ring_setting_far_from_the_declination_is_flagged(correct):
+    rows = correct(
+        [*NUMBERS, "ring:double"],
+        [(45, 30, -99.0), (45, 30, 9.0), (45, 30, -10.0)],
+        **STRIKE_RIGHT,
+        RING_SET_FIELD="ring",
+    )
+    assert [row["code"] for row in rows["rows"]] == ["ring_far", None, None]
+    assert (rows["DONE"], rows["WARNED"]) == (3, 1)
+
+
+def test_words_that_are_not_known_are_flagged_and_read_by_the_default(correct):
+    fields = [*NUMBERS, "what:string", "way:string"]
+    rows = correct(
+        fields,
+        [(45, 30, "S0", "inv"), (45, 30, "banding", "sideways"), (45, 30, None, None)],
+        **STRIKE_RIGHT,
+        KIND_FIELD="what",
+        KIND_WORDS="S0=bedding;S1=cleavage",
+        POLARITY_FIELD="way",
+        POLARITY_WORDS="inv=overturned",
+    )["rows"]
+    assert [row["kind"] for row in rows] == ["bedding"] * 3
+    assert [row["polarity"] for row in rows] == ["overturned", "unknown", "unknown"]
+    assert [row["code"] for row in rows] == [None, "kind_unknown;polarity_unknown", None]
+    assert all(row["strike"] == 55.0 for row in rows)
+
+
+def test_rows_without_a_place_come_out_with_what_can_be_known(make_points, run):
+    layer = make_points([*NUMBERS, "day:string"], [(None, None, 45, 30, "2020-01-01"), (*HERE, 45, 30, "2020-01-01")])
+    by_model = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, "DATE_FIELD": "day"})["rows"]
+    assert (by_model[0]["status"], by_model[0]["code"], by_model[0]["strike"]) == ("rejected", "no_position", None)
+    given = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN})["rows"]
+    assert (given[0]["status"], given[0]["code"], given[0]["strike"]) == ("warning", "no_position", 55.0)
+
+
+def test_a_layer_without_crs_can_still_use_a_given_declination(correct):
+    row = correct(NUMBERS, [(45, 30)], crs="", **STRIKE_RIGHT)["rows"][0]
+    assert (row["strike"], row["azim_map"], row["code"]) == (55.0, None, "no_position")
+
+
+# -- dates ------------------------------------------------------------------------------------------------------------
+
+
+def test_a_row_without_a_date_is_rejected_only_where_its_declination_is_wanted(make_points, run):
+    fields = [*NUMBERS, "day:string", "n:string", "d:double"]
+    rows = [
+        (45, 30, None, "m", None),
+        (45, 30, None, "t", None),
+        (45, 30, None, "m", 7.0),
+        (45, 30, "1990-05-01", "m", None),
+    ]
+    layer = make_points(fields, [(*HERE, *row) for row in rows])
+    result = run(
+        "correct_readings",
+        {"INPUT": layer, **STRIKE_RIGHT, "DATE_FIELD": "day", "NORTH_FIELD": "n", "DECLINATION_FIELD": "d"},
+    )
+    assert [row["code"] for row in result["rows"]] == ["no_date", None, None, None]
+    assert [row["decl_from"] for row in result["rows"]] == [None, "none", "given", "IGRF-14"]
+
+
+def test_a_partial_date_widens_the_uncertainty(make_points, run):
+    layer = make_points([*NUMBERS, "day:string"], [(*HERE, 45, 90, "1987"), (*HERE, 45, 90, "1987-07-02")])
+    year, day = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, "DATE_FIELD": "day"})["rows"]
+    assert (year["status"], year["code"]) == ("warning", "date_partial")
+    assert year["sig_az"] > day["sig_az"]
+
+
+# -- the run as a whole -----------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("parameters", "message"),
+    [
+        ({**STRIKE_RIGHT, "MODEL": "igrf14", "DECLINATION": None}, "need a date"),
+        ({**STRIKE_RIGHT, "MODEL": "given", "DECLINATION": None}, "DECLINATION or DECLINATION_FIELD is needed"),
+        ({**STRIKE_RIGHT, "MODEL": "igrf14", "DATE": "2020-01-01"}, "used only when MODEL is given"),
+        ({**STRIKE_RIGHT, "NOTATION": None}, "NOTATION is one of"),
+        ({**STRIKE_RIGHT, "DIP_FIELD": None}, "needs DIP_FIELD"),
+        ({**STRIKE_RIGHT, "NOTATION": "text"}, "needs TEXT_FIELD"),
+        ({**STRIKE_RIGHT, "RAKE_FIELD": "incl"}, "RAKE_MEANS"),
+        ({**STRIKE_RIGHT, "KIND_WORDS": "S0=beding"}, "KIND_WORDS"),
+        ({**STRIKE_RIGHT, "POLARITY_WORDS": "x"}, "POLARITY_WORDS"),
+        ({**STRIKE_RIGHT, "NORTH_WORDS": "x=south"}, "NORTH_WORDS"),
+        ({**STRIKE_RIGHT, "NULL_VALUES": "-9,none"}, "NULL_VALUES"),
+        ({**STRIKE_RIGHT, "AZIMUTH_FIELD": "azimut"}, "no field azimut"),
+        ({**STRIKE_RIGHT, "RINGSET": 3}, "Was RING_SET meant"),
+    ],
+)
+def test_a_run_that_cannot_go_well_is_refused_and_an_existing_file_survives(
+    make_points, run, tmp_path, parameters, message
+):
+    layer = make_points(NUMBERS, [(*HERE, 45, 30)])
+    output = tmp_path / "out.gpkg"
+    run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, "OUTPUT": str(output)})
+    before = output.read_bytes()
+    given = {key: value for key, value in {**GIVEN, **parameters}.items() if value is not None}
+    with pytest.raises(QgsProcessingException, match=message):
+        run("correct_readings", {"INPUT": layer, **given, "OUTPUT": str(output)})
+    assert output.read_bytes() == before
+
+
+def test_a_corrected_layer_is_not_corrected_again(correct, run, make_points):
+    layer = make_points(
+        ["azim_read:double", "correction:double", "strike:double", "dip:double"], [(*HERE, 45, 10, 55, 30)]
+    )
+    again = {"INPUT": layer, "NOTATION": "strike_right", "AZIMUTH_FIELD": "strike", "DIP_FIELD": "dip", **GIVEN}
+    with pytest.raises(QgsProcessingException, match="already corrected"):
+        run("correct_readings", again)
+    assert run("correct_readings", {**again, "FORCE": True})["rows"][0]["strike"] == 65.0
+    assert run("correct_readings", {**again, "NORTH": "true"})["rows"][0]["strike"] == 55.0
+    raw = run("correct_readings", {**again, "AZIMUTH_FIELD": "azim_read"})["rows"][0]
+    assert raw["strike"] == 55.0
+
+
+def _codes(result):
+    return " ".join(result["warnings"])
+
+
+def test_shifted_readings_warn_that_they_look_corrected(correct):
+    shifted = [((7 * number) % 350 + 0.45, 30) for number in range(25)]
+    assert "declination been applied already" in _codes(correct(NUMBERS, shifted, **STRIKE_RIGHT))
+    raw = [((7 * number) % 350 + 0.5 * (number % 2), 30) for number in range(25)]
+    assert "declination been applied already" not in _codes(correct(NUMBERS, raw, **STRIKE_RIGHT))
+
+
+def test_quadrant_bearings_read_as_azimuths_warn(correct):
+    quadrants = [((11 * number) % 91, 30) for number in range(31)]
+    assert "quadrant bearings" in _codes(correct(NUMBERS, quadrants, **STRIKE_RIGHT))
+    assert "quadrant bearings" not in _codes(correct(NUMBERS, quadrants[:-1], **STRIKE_RIGHT))
+
+
+def test_a_given_declination_is_held_against_the_model(make_points, run):
+    # At 15 E 54 N in 2020 IGRF-14 has about +4.4.
+    layer = make_points([*NUMBERS, "day:string"], [(*HERE, 45, 30, "2020-06-01")])
+    say = {"INPUT": layer, **STRIKE_RIGHT, "MODEL": "given", "DATE_FIELD": "day"}
+    assert "was west meant" in _codes(run("correct_readings", {**say, "DECLINATION": -4.5}))
+    assert "is far from the model" in _codes(run("correct_readings", {**say, "DECLINATION": 9.0}))
+    fine = _codes(run("correct_readings", {**say, "DECLINATION": 4.5}))
+    assert "was west meant" not in fine
+    assert "is far from the model" not in fine
+    del say["DATE_FIELD"]
+    assert "not checked" in _codes(run("correct_readings", {**say, "DECLINATION": 9.0}))
+
+
+# -- files ------------------------------------------------------------------------------------------------------------
+
+AWKWARD = ["fid:integer", "dip:double", "Strike:string", "status:string", "remark_by_the_mapper:string"]
+
+
+@pytest.mark.parametrize("output", ["out.gpkg", "out.shp", "out.geojson", "TEMPORARY_OUTPUT"])
+def test_the_inputs_own_fields_survive_in_every_format(make_points, run, tmp_path, output):
+    rows = [(7, 30.0, "45", "wet", "x"), (9, 40.0, "50", None, "y")]
+    layer = make_points(AWKWARD, [(*HERE, *row) for row in rows])
+    if output != "TEMPORARY_OUTPUT":
+        output = str(tmp_path / output)
+    result = run(
+        "correct_readings",
+        {
+            "INPUT": layer,
+            "NOTATION": "strike_right",
+            "AZIMUTH_FIELD": "Strike",
+            "DIP_FIELD": "dip",
+            **GIVEN,
+            "OUTPUT": output,
+        },
+    )
+    for written, row in zip(rows, result["rows"], strict=True):
+        assert row["fid"] == written[0]
+        assert row["in_dip"] == written[1]
+        assert row["in_Strike"] == written[2]
+        assert row["in_status"] == written[3]
+        assert row["strike"] == float(written[2]) + 10
+        assert row["status"] == "ok"
+    assert any("in_dip" in line for line in result["warnings"])
+
+
+@pytest.mark.parametrize("fid", ["fid:double", "fid:string", "fid:integer"])
+def test_a_fid_that_cannot_be_a_key_is_kept_as_data_and_no_row_is_lost(make_points, run, tmp_path, fid):
+    value = {"fid:double": 1.0, "fid:string": "1", "fid:integer": 1}[fid]
+    layer = make_points([fid, *NUMBERS], [(*HERE, value, 45, 30), (*HERE, value, 50, 30)])
+    result = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, "OUTPUT": str(tmp_path / "out.gpkg")})
+    assert [row["in_fid"] for row in result["rows"]] == [value, value]
+    assert [row["strike"] for row in result["rows"]] == [55.0, 60.0]
+
+
+def test_long_names_of_the_input_do_not_push_ours_aside_in_a_shapefile(make_points, run, tmp_path):
+    layer = make_points([*NUMBERS, "correction_of_the_map:double"], [(*HERE, 45, 30, 3.5)])
+    row = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, "OUTPUT": str(tmp_path / "out.shp")})[
+        "rows"
+    ][0]
+    assert row["correction"] == 10.0
+    assert row["in_correct"] == 3.5
+
+
+def test_a_cancelled_run_leaves_no_file(make_points, agonic, tmp_path):
+    import processing
+    from qgis.core import QgsProcessingFeedback
+
+    class Stop(QgsProcessingFeedback):
+        """Cancels itself once rows are being written."""
+
+        def setProgress(self, progress):
+            if progress > 15:
+                self.cancel()
+
+    layer = make_points(NUMBERS, [(HERE[0] + number, HERE[1], 45, 30) for number in range(12000)])
+    for name in ("out.gpkg", "out.shp", "out.geojson"):
+        processing.run(
+            "agonic:correct_readings",
+            {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, "OUTPUT": str(tmp_path / name)},
+            feedback=Stop(),
+        )
+    assert list(Path(tmp_path).iterdir()) == []
+
+
+def test_a_run_that_fails_midway_leaves_no_file_and_says_so(make_points, run, tmp_path, monkeypatch):
+    from agonic.processing_algs.gis import sinks
+
+    add = sinks.Writer.add
+
+    def fail(self, geometries, rows):
+        add(self, geometries, rows)
+        raise QgsProcessingException("disk full")
+
+    monkeypatch.setattr(sinks.Writer, "add", fail)
+    layer = make_points(NUMBERS, [(*HERE, 45, 30)])
+    for name in ("out.gpkg", "out.shp", "out.geojson"):
+        with pytest.raises(QgsProcessingException, match="disk full"):
+            run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, "OUTPUT": str(tmp_path / name)})
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_refused_row_fails_the_run(make_points, run, tmp_path, monkeypatch):
+    from agonic.processing_algs.gis import survey
+    from agonic.processing_algs.readings import correct_readings
+
+    monkeypatch.setattr(correct_readings, "key_is_unique", lambda *_: True)
+    layer = make_points(["fid:integer", *NUMBERS], [(*HERE, 1, 45, 30), (*HERE, 1, 50, 30)])
+    with pytest.raises(QgsProcessingException, match="could not be written"):
+        run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, "OUTPUT": str(tmp_path / "out.gpkg")})
+    assert survey.key_is_unique is not correct_readings.key_is_unique
+
+
+def test_an_empty_layer_gives_an_empty_layer(make_points, run):
+    layer = make_points(NUMBERS, [])
+    result = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN})
+    assert (result["READ"], result["DONE"], result["REJECTED"], result["rows"]) == (0, 0, 0, [])
+
+
+def test_many_rows_are_read_in_chunks_and_all_come_out(make_points, run):
+    layer = make_points(NUMBERS, [(*HERE, number % 360, 30) for number in range(12345)])
+    result = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN})
+    assert result["READ"] == result["DONE"] == len(result["rows"]) == 12345
+    assert all(row["strike"] == (row["azimuth"] + 10) % 360 for row in result["rows"])
+
+
+def test_multipoints_of_one_point_are_points(run, agonic):
+    layer = QgsVectorLayer("MultiPoint?crs=EPSG:32633&field=azimuth:double&field=incl:double", "m", "memory")
+    feature = QgsFeature(layer.fields())
+    feature.setAttributes([45.0, 30.0])
+    feature.setGeometry(QgsGeometry.fromMultiPointXY([QgsPointXY(*HERE)]))
+    layer.dataProvider().addFeatures([feature])
+    row = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, "DATE": "2020-06-01"})["rows"][0]
+    assert row["status"] == "ok"
+
+
+# -- the report -------------------------------------------------------------------------------------------------------
+
+
+def test_the_report_says_what_was_done_and_escapes_what_it_quotes(make_points, run, tmp_path):
+    report = tmp_path / "report.html"
+    layer = make_points(
+        ["azimuth:string", "incl:double", "day:string", "status:string"],
+        [
+            (*HERE, "45", 30, "2020-06-01", None),
+            (*HERE, "<b>45</b>", 30, "2020-06-01", None),
+            (*HERE, "50", 30, None, None),
+        ],
+    )
+    result = run(
+        "correct_readings",
+        {"INPUT": layer, **STRIKE_RIGHT, "DATE_FIELD": "day", "REPORT": str(report), "RING_SET": 0},
+    )
+    page = report.read_text(encoding="utf-8")
+    assert "<b>45" not in page
+    assert "&lt;b&gt;45" in page
+    for expected in (
+        "IGRF-14",
+        "2020-06-01",
+        "unreadable",
+        "no_date",
+        "ring taken as 0",
+        "in_status",
+        "do not replace",
+    ):
+        assert expected in page
+    assert "http" not in page
+    assert result["REPORT"] == str(report)
