@@ -53,9 +53,11 @@ def tracked():
 
 def is_shipped(name):
     """Tell whether a tracked file goes to the user: the code and its data, the texts, the sample layers."""
-    top = name.split("/")[0]
+    top, last = name.split("/")[0], name.split("/")[-1]
+    if last.startswith(".git"):
+        return False
     if top == "sample_layers":
-        return not name.endswith(".py")
+        return not last.endswith(".py")
     return top in CODE or name in TEXTS
 
 

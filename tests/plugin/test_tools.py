@@ -308,6 +308,7 @@ def test_the_zip_holds_what_the_user_needs_and_comes_out_the_same_twice(checkout
     write("sample_layers/make_layers.py", "")
     write("sample_layers/stations.csv", "id\n1\n")
     write(".gitignore", "*.qm\nbuild/\n")
+    write("processing_algs/core/.gitattributes", "*.txt -text\n")
     (checkout / "plugin/__init__.py").chmod(0o755)
     assert run(checkout, "package")[0] == 0
     target = checkout / f"build/agonic-{version_of(checkout)}.zip"
