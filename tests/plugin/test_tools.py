@@ -68,7 +68,6 @@ def checkout(tmp_path):
     write("i18n/agonic_es.ts", TRANSLATED)
     write("README.md", "# Agonic\n")
     write("CHANGELOG.md", f"# Changelog\n\n## [Unreleased]\n\n## [{version_of(tmp_path)}] - 2026-01-01\n")
-    start(tmp_path, "git", "init", "-q")
     return tmp_path
 
 
@@ -94,8 +93,10 @@ def start(folder, *command):
 
 
 def run(checkout, tool, *arguments):
-    """The tool's exit status and all it printed. What exists counts as tracked, as after `git add`."""
-    start(checkout, "git", "add", "-A")
+    """The tool's exit status and all it printed."""
+    if tool == "package":  # which takes what git tracks
+        start(checkout, "git", "init", "-q")
+        start(checkout, "git", "add", "-A")
     done = start(checkout, sys.executable, "-B", f"tools/{tool}.py", *arguments)
     return done.returncode, done.stdout + done.stderr
 
