@@ -26,22 +26,18 @@ from .notation_rows import (
     BoolArray,
     Column,
     Reader,
-    point,
     reject_azimuth_range,
     split,
-    three_digits,
     with_column,
 )
 from .notation_text import (
     DIP_FIRST,
     Attitude,
-    Bearing,
     ColumnVotes,
     read_attitude,
-    read_bearing,
-    read_inclination,
-    read_side,
 )
+from .notation_tokens import Bearing, read_bearing, read_inclination, read_side
+from .notation_write import point, three_digits, write_lines, write_planes
 
 __all__ = [
     "CODES",
@@ -54,6 +50,8 @@ __all__ = [
     "derived_from",
     "parse_numbers",
     "read_rows",
+    "write_lines",
+    "write_planes",
 ]
 
 NOTATIONS: Final = ("strike_right", "strike_left", "strike_letter", "dip_direction", "line", "text")
@@ -156,6 +154,7 @@ def read_rows(
     _check("unit", unit, tuple(UNITS))
     _check("pair_means", pair_means, (None, *PAIR_MEANS))
     _check("rake_means", rake_means, RAKE_MEANS if rake is not None else (None, *RAKE_MEANS))
+    text = text if notation == "text" else None
     columns = {"azimuth": azimuth, "dip": dip, "side": side, "text": text, "rake": rake}
     reader = Reader(columns, np.asarray(linear, dtype=bool), unit, null_values, over_90, rake_means)
     pitch = _read_rake(reader)
@@ -195,7 +194,7 @@ def _read_rake(reader: Reader) -> BoolArray:
     cells.rake[:] = np.where(pitch, numbers, np.nan)
     # A lost rake: whether the row's azimuth and dip are a plane or a line is lost with it.
     problems.reject(
-        pitch & np.isin(numbers, reader.nulls),
+        pitch & np.isin(numbers, list(reader.nulls)),
         "null_value",
         lambda row: {"column": "rake", "value": reader.as_written("rake", row)},
     )
@@ -295,10 +294,11 @@ def _pair(attitude: Attitude, reader: Reader, text: str, votes: ColumnVotes) -> 
     values = [number.value for number in attitude.numbers]
     if attitude.bearing:
         return np.nan, values[0] if values else word
-    if len(values) < 2:
-        if attitude.letter is not None:
-            return np.nan, values[0]
-        return values[0] if values else np.nan, word
+    if not values:
+        return np.nan, word
+    if len(values) == 1:
+        number_is_dip = attitude.letter is not None and not attitude.claims_azimuth(0, reader.over_90)
+        return (np.nan, values[0]) if number_is_dip else (values[0], word)
     order = attitude.order(reader.over_90) or votes.pair_order
     if order is None and values[0] != values[1]:
         raise _pair_undefined(text)
@@ -313,7 +313,7 @@ def _pair_undefined(text: str) -> FieldDataError:
 def _line_row(attitude: Attitude, reader: Reader, text: str, votes: ColumnVotes) -> _TextRow:
     number, dip = _pair(attitude, reader, text, votes)
     bearing, letter = attitude.bearing, attitude.letter
-    if bearing is None and letter is not None and len(attitude.numbers) == 1:
+    if bearing is None and letter is not None and np.isnan(number):
         # 30 NE: the letter is all there is of the trend.
         return _TextRow(number, Bearing(letter, lettered=True), dip)
     return _TextRow(number, bearing, dip, letter)

@@ -19,11 +19,9 @@ from .notation_rows import (
     BoolArray,
     FloatArray,
     Reader,
-    point,
     reject_azimuth_range,
-    three_digits,
 )
-from .notation_text import quadrant
+from .notation_write import point, quadrant, three_digits
 
 ValuesOf: TypeAlias = Callable[[int], dict[str, Any]]
 
@@ -46,10 +44,10 @@ class Readings:
     ----------
     azimuth : ndarray, shape (n,)
         The azimuth as read, clockwise from the north of the row, in [0, 360). NaN where there is none: horizontal
-        planes, vertical lines, rejected rows without one. Units: degrees.
+        planes, vertical lines, rejected rows. Units: degrees.
     to_strike : ndarray, shape (n,)
         What to add to the corrected azimuth to get the strike that has the dip to its right: 0, 180, -90 or 90. 0 for
-        lines. Units: degrees.
+        lines, NaN in rejected rows. Units: degrees.
     dip : ndarray, shape (n,)
         Dip or plunge, 0 to 90. NaN in rejected rows. Units: degrees.
     rake : ndarray, shape (n,)
@@ -103,7 +101,7 @@ def resolve(reader: Reader, pitch: BoolArray) -> Readings:
     good = ~problems.rejected
     return Readings(
         azimuth=np.where(good, azimuth, np.nan),
-        to_strike=np.where(to_strike == 360, 0.0, to_strike),
+        to_strike=np.where(good, np.where(to_strike == 360, 0.0, to_strike), np.nan),
         dip=np.where(good, dip, np.nan),
         rake=np.where(good, rake, np.nan),
         is_line=reader.linear.copy(),
@@ -231,12 +229,11 @@ def _nearest(reader: Reader, azimuth: FloatArray, letter: _Evidence, lettered: B
         write = quadrant if lettered[row] else three_digits
         gap = " " if lettered[row] else "/"
         dip = f"{round(float(reader.cells.dip[row])):02d}"
-        line = float(azimuth[row])
-        if reader.cells.means[row] == DIP_DIRECTION:
-            readings = [f"{write(end % 360)}{gap}{dip}{point(end % 360, 8)}" for end in (line, line + 180)]
-        else:
-            readings = [f"{write(line)}{gap}{dip}{point((line + turn) % 360, 8)}" for turn in (90, -90)]
-        return {"letter": letter.name(row), "azimuth": write(line), "first": readings[0], "second": readings[1]}
+        read, dip_direction = float(azimuth[row]), reader.cells.means[row] == DIP_DIRECTION
+        strike = (read - 90) % 360 if dip_direction else read
+        sides = [(strike + turn) % 360 for turn in (90, -90)]
+        first, second = (f"{write(side if dip_direction else read)}{gap}{dip}{point(side, 8)}" for side in sides)
+        return {"letter": letter.name(row), "azimuth": write(strike), "first": first, "second": second}
 
     return values
 

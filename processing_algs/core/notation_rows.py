@@ -6,7 +6,7 @@ from typing import Any, Final, NamedTuple, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from .angles import POINTS, UNITS
+from .angles import UNITS
 from .cells import Problem, for_each_distinct, is_empty, text_of
 from .errors import FieldDataError
 
@@ -51,9 +51,9 @@ CODES: Final = {
 
 ``column`` is ``azimuth``, ``dip``, ``side``, ``text`` or ``rake``; ``value`` the cell as written; ``limit`` the largest
 value allowed; ``unit_hint`` the unit in which an azimuth out of range would fit, or an empty text; ``suggestion`` the
-quadrant bearing that was probably meant, or an empty text; ``first`` and ``second`` the two nearest valid readings;
-``written`` and ``expected`` what contradicts each other; ``left_hand`` whether a written dip direction is the one of a
-strike with the dip to its left.
+quadrant bearing that was probably meant, or an empty text; ``azimuth`` the strike; ``first`` and ``second`` the two
+nearest valid readings; ``written`` and ``expected`` what contradicts each other; ``left_hand`` whether a written dip
+direction is the one of a strike with the dip to its left.
 """
 
 # What the azimuth of a plane is.
@@ -145,7 +145,7 @@ class Reader:
         rake_means: str | None,
     ) -> None:
         self.columns, self.linear, self.unit = columns, linear, unit
-        self.nulls = np.array(list(null_values), dtype=float)
+        self.nulls = frozenset(map(float, null_values))
         self.over_90, self.rake_means = over_90, rake_means
         self.n = len(linear)
         self.problems = Problems(self.n)
@@ -180,17 +180,7 @@ class Reader:
 
     def is_null(self, values: FloatArray) -> BoolArray:
         """Tell which numbers stand for nothing."""
-        return np.isnan(values) | np.isin(values, self.nulls)
-
-
-def point(azimuth: float, points: int = 16) -> str:
-    """Name the compass point nearest to one azimuth, out of 8 or 16."""
-    return POINTS[:: 16 // points][int(azimuth * points / 360 + 0.5) % points]
-
-
-def three_digits(azimuth: float) -> str:
-    """Write an azimuth as 000 to 359."""
-    return f"{round(azimuth) % 360:03d}"
+        return np.isnan(values) | np.isin(values, list(self.nulls))
 
 
 def reject_azimuth_range(reader: Reader, numbers: FloatArray, name: str) -> None:
