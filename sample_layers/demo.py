@@ -115,6 +115,7 @@ def norths(runner, sample):
     layer = f"{sample / 'vellamoor.gpkg'}|layername=sheet_corners"
     result = runner.run("agonic:north_angles", INPUT=layer, DATE=MAP_DATE, OUTPUT=str(path))
     check_counts("agonic:north_angles", result, {"READ": 5, "REJECTED": 0})
+    print(f"norths at the sheet's corners  {path}")
     return path
 
 

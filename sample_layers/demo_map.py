@@ -493,6 +493,9 @@ def _map(layout, layers):
     return page_map
 
 
+TITLE = "legend/title-label"  # of a layer in a legend, leaving the layer's own name alone
+
+
 def _legend(layout, page_map, layers):
     legend = QgsLayoutItemLegend(layout)
     legend.setLinkedMap(page_map)
@@ -503,11 +506,11 @@ def _legend(layout, page_map, layers):
     for name in shown:
         node = tree.addLayer(layers[name])
         if name == "units":
-            node.setName("Units, youngest first")
+            node.setCustomProperty(TITLE, "Units, youngest first")
         if name == "contacts":
-            node.setName("Lines")
+            node.setCustomProperty(TITLE, "Lines")
         if name == shown[-1]:
-            node.setName("Attitudes, with dip or plunge in degrees")
+            node.setCustomProperty(TITLE, "Attitudes, with dip or plunge in degrees")
             # Arrows hung on their middle take less room.
             drawn = layers[name].clone()
             style_attitudes(drawn, anchor="middle")
