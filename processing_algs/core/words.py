@@ -88,7 +88,7 @@ def parse_words(text: str | None, allowed: Iterable[str]) -> dict[str, str]:
     meanings = {fold(word): word for word in allowed}
     words: dict[str, str] = {}
     for entry in filter(None, (part.strip() for part in re.split(r"[;\n\r]", text or ""))):
-        word, equals, meaning = entry.rpartition("=")
+        word, equals, meaning = entry.partition("=")
         key, value = fold(word), meanings.get(fold(meaning))
         if not equals or not key or value is None or words.get(key, value) != value:
             listed = ", ".join(meanings.values())
