@@ -5,7 +5,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 
 MINIMUM=34000 # QGIS 3.40, as QgsProcessing's version number
-SYSTEM_PACKAGES=(qgis python3-qgis python3-venv python3-matplotlib pyqt5-dev-tools qttools5-dev-tools xvfb xauth)
+SYSTEM_PACKAGES=(qgis python3-qgis python3-venv python3-matplotlib qttools5-dev-tools xvfb xauth)
 
 say() { printf 'setup: %s\n' "$*"; }
 
@@ -22,9 +22,7 @@ python_with_qgis() {
     return 1
 }
 
-have_translation_tools() {
-    command -v pylupdate5 >/dev/null && { command -v lrelease >/dev/null || [ -x /usr/lib/qt5/bin/lrelease ]; }
-}
+have_translation_tools() { command -v lrelease >/dev/null || [ -x /usr/lib/qt5/bin/lrelease ]; }
 
 # Debian 12 ships QGIS 3.22; 3.40 is in its backports suite. The source entry is the machine's own one with the suite changed,
 # so that mirrors and keys stay as the machine's owner chose them.

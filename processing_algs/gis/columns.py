@@ -8,7 +8,7 @@ from functools import cached_property
 import numpy as np
 from qgis.core import QgsFeatureRequest, QgsVariantUtils
 
-CHUNK = 5000
+CHUNK = 10_000  # rows; at this size a cancel still acts within a second
 
 
 class Chunk:
@@ -34,6 +34,11 @@ class Chunk:
         return [feature.attributes() for feature in self.features]
 
     @cached_property
+    def geometries(self):
+        """Geometry of every row. List of n QgsGeometry."""
+        return [feature.geometry() for feature in self.features]
+
+    @cached_property
     def ids(self):
         """Feature ids, shape (n,)."""
         return np.array([feature.id() for feature in self.features], dtype=np.int64)
@@ -56,7 +61,7 @@ class Chunk:
         index = self._fields.lookupField(name)
         values = [row[index] for row in self.attributes]
         missing = None
-        if not all(type(value) in (float, int, str) for value in values):
+        if not set(map(type, values)) <= {float, int, str}:
             missing = [QgsVariantUtils.isNull(value) for value in values]
         if self._fields.at(index).isNumeric():
             if missing:

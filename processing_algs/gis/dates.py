@@ -1,5 +1,7 @@
 """Dates of readings: one for the run, one for each row, or both."""
 
+from functools import cache
+
 import numpy as np
 from qgis.core import Qgis, QgsProcessingParameterDateTime, QgsProcessingParameterEnum, QgsProcessingParameterField
 from qgis.PyQt.QtCore import QDate
@@ -108,7 +110,7 @@ class DateColumn:
             value=column_or_empty(chunk, self.field),
             used=found.date,
         )
-        shown = [None if date is None else QDate(date.year, date.month, date.day) for date in found.date]
+        shown = [_to_qt(date) for date in found.date]
         self._widen(date for date, row in zip(found.date, rows, strict=True) if row and date is not None)
         return found.year, np.nan_to_num(found.half_width), shown
 
@@ -123,3 +125,9 @@ class DateColumn:
         if self.date is not None:
             values = np.array([self.date if is_empty(value) else value for value in values], dtype=object)
         return read_dates(values, self.order)
+
+
+@cache
+def _to_qt(date):
+    """A date as Qt's own: many rows share few dates."""
+    return None if date is None else QDate(date.year, date.month, date.day)

@@ -185,6 +185,7 @@ class NorthBlock:
             self._to_grid = pyproj.Transformer.from_crs(locator.projection, self._grid, always_xy=True)
         self._check = DeclinationCheck()
         self._compared = 0  # rows with a given declination
+        self.magnetic = False  # whether any row is
         self._needs_date = self._has_date = False
         self.grid_name = "" if self._grid is None else self._grid.name
         self.decl_range = (None, None)
@@ -200,19 +201,18 @@ class NorthBlock:
     # -- first pass ---------------------------------------------------------------------------------------------------
 
     def survey(self, chunk):
-        """Look over a chunk before the run: whether a row needs a date, and whether one has any.
-
-        Returns
-        -------
-        ndarray of bool, shape (n,)
-            The magnetic rows.
-        """
+        """Look over a chunk before the run: whether there are magnetic rows, and whether a row has a date."""
         norths, _ = self._norths(chunk)
         magnetic = norths == correction.MAGNETIC
         given = ~np.isnan(self._given(chunk)[0])
+        self.magnetic = self.magnetic or bool(magnetic.any())
         self._has_date = self._has_date or self.dates.any(chunk)
         self._needs_date = self._needs_date or (self.field_model is not None and bool((magnetic & ~given).any()))
-        return magnetic
+
+    @property
+    def surveyed(self):
+        """Whether further rows can change nothing of what the survey is after."""
+        return self.magnetic and self._has_date
 
     def refuse_undated(self):
         """Refuse a run in which declinations are wanted and no row has a date: there is no silent today.

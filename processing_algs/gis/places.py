@@ -54,18 +54,18 @@ class Locator:
             except FieldDataError:
                 self.projection = None
 
-    def places(self, features):
+    def places(self, chunk):
         """Positions of features with point geometry; of several points in one geometry, their centroid.
 
         Parameters
         ----------
-        features : list of QgsFeature
+        chunk : Chunk
 
         Returns
         -------
         Places
         """
-        points = np.array([_point(feature.geometry()) for feature in features], dtype=float).reshape(-1, 2)
+        points = np.array([_point(geometry) for geometry in chunk.geometries], dtype=float).reshape(-1, 2)
         x, y = points[:, 0], points[:, 1]
         if self.projection is None:
             nowhere = np.full(len(points), np.nan)

@@ -89,9 +89,7 @@ class NorthAngles(AgonicAlgorithm):
         )
         self.add(
             QgsProcessingParameterFeatureSink(self.OUTPUT, tr("North angles")),
-            tr(
-                "The points with decl, incl, h_nt, f_nt, decl_year, sig_decl, converg, grid_mag and where they are from."
-            ),
+            tr("The points with decl, incl, h_nt, f_nt, decl_year, sig_decl, converg, grid_mag and their sources."),
         )
         self.add_counts()
 
@@ -116,14 +114,14 @@ class NorthAngles(AgonicAlgorithm):
             source.fields(),
             FIELDS,
             short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
-            key_is_unique=key_is_unique(source, feedback),
+            key_is_unique=key_is_unique(source, self.parameterAsVectorLayer(parameters, self.INPUT, context), feedback),
         )
         self.report_renamed(renamed, feedback)
         tally = Tally()
         writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, source.wkbType(), source.sourceCrs())
         with writer:
             for chunk in chunks(source, feedback, start=5.0):
-                places = locator.places(chunk.features)
+                places = locator.places(chunk)
                 notes = Notes(len(chunk))
                 every = np.ones(len(chunk), dtype=bool)
                 metres = heights(chunk, height_field, notes, every, height)
@@ -143,7 +141,7 @@ class NorthAngles(AgonicAlgorithm):
                 columns["decl_from"] = [None if gone else model.name for gone in notes.rejected]
                 columns["read_date"] = found.dates
                 columns |= notes.columns()
-                writer.add([feature.geometry() for feature in chunk.features], output_rows(chunk, FIELDS, columns))
+                writer.add(chunk.geometries, output_rows(chunk, FIELDS, columns))
                 tally.add(chunk.ids, notes)
         tally.report(feedback)
         return {

@@ -202,7 +202,7 @@ class CorrectReadings(AgonicAlgorithm):
     def _add_notation(self):
         self._choice(
             self.NOTATION,
-            tr("Notation: how the readings are written"),
+            tr("Notation: how the readings are written (choose one)"),
             NOTATIONS,
             tr(
                 "strike_right: strike with the dip to the right. strike_left: strike with the dip to the left. "
@@ -361,7 +361,7 @@ class CorrectReadings(AgonicAlgorithm):
             source.fields(),
             FIELDS,
             short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
-            key_is_unique=key_is_unique(source, feedback),
+            key_is_unique=key_is_unique(source, self.parameterAsVectorLayer(parameters, self.INPUT, context), feedback),
         )
         self.report_renamed(renamed, feedback)
         tally, checks = Tally(), RunChecks(columns)
@@ -370,7 +370,7 @@ class CorrectReadings(AgonicAlgorithm):
             for chunk in chunks(source, feedback, start=10.0):
                 notes = Notes(len(chunk))
                 result = self._attitudes(chunk, columns, north, locator, notes, checks)
-                writer.add([feature.geometry() for feature in chunk.features], output_rows(chunk, FIELDS, result))
+                writer.add(chunk.geometries, output_rows(chunk, FIELDS, result))
                 tally.add(chunk.ids, notes)
         return self._conclude(parameters, context, feedback, writer, tally, north, columns, checks, renamed)
 
@@ -412,16 +412,17 @@ class CorrectReadings(AgonicAlgorithm):
 
     def _look_over(self, parameters, context, feedback, source, columns, north):
         """First pass: collect the column's habits, and refuse what cannot go well before any file is touched."""
-        magnetic = 0
         names = [columns.text, *north.fields]
         for chunk in chunks(source, feedback, fields=names, geometry=False, stop=10.0):
-            magnetic += int(north.survey(chunk).sum())
+            north.survey(chunk)
             if columns.text:
                 columns.votes.add(chunk.column(columns.text))
+            elif north.surveyed:
+                break
         north.refuse_undated()
         present = {field.name().lower() for field in source.fields()}
         if (
-            magnetic
+            north.magnetic
             and (columns.azimuth or "").lower() in CORRECTED
             and present.issuperset(MARKS)
             and not self.parameterAsBool(parameters, self.FORCE, context)
@@ -435,7 +436,7 @@ class CorrectReadings(AgonicAlgorithm):
 
     def _attitudes(self, chunk, columns, north, locator, notes, checks):
         """All our columns for one chunk."""
-        places = locator.places(chunk.features)
+        places = locator.places(chunk)
         kind, unknown = read_kinds(column_or_empty(chunk, columns.kind), columns.kind_words, columns.kind_default)
         notes.add_where(unknown, "kind_unknown", rejects=False, value=column_or_empty(chunk, columns.kind), used=kind)
         polarity, unknown = read_polarities(column_or_empty(chunk, columns.polarity), columns.polarity_words)
