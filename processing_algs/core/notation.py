@@ -16,7 +16,7 @@ import numpy.typing as npt
 from .angles import UNITS, difference, to_degrees
 from .cells import for_each_distinct, is_empty, text_of
 from .errors import FieldDataError
-from .notation_resolve import ALONG_STRIKE, Readings, resolve
+from .notation_resolve import ALONG_STRIKE, TINY, Readings, resolve
 from .notation_rows import (
     CODES,
     DIP_DIRECTION,
@@ -113,13 +113,15 @@ def read_rows(
         with a compass letter for the side, or the azimuth of the dip. ``line``: all rows are trend and plunge.
         ``text``: each cell of ``text`` holds the whole attitude.
     azimuth : column, shape (n,) or None
-        Numbers in ``unit``, or texts such as 045°, N45W, due N, N-S. Cells may be None, numbers or texts.
+        Numbers in ``unit``, or texts such as 045°, N45W, due N, N-S. Cells may be None, numbers or texts. Not read with
+        notation ``text``.
     dip : column, shape (n,) or None
         Dip or plunge: numbers, or texts such as 30SE. Units: degrees.
     side : column, shape (n,) or None
         Compass letter of the dip, or a dip direction written beside the strike.
     text : column, shape (n,) or None
-        Whole attitudes, such as N45E/30SE; needed for notation ``text``.
+        Whole attitudes, such as N45E/30SE; needed for notation ``text``. Where they have no dip or side, those columns
+        serve; where they have, those columns must agree.
     rake : column, shape (n,) or None
         Pitch on the plane of the row, for rows that are lines. Where it is empty, the row is trend and plunge.
     linear : array_like of bool, shape (n,)
@@ -205,7 +207,7 @@ def _read_dip(reader: Reader) -> None:
     numbers, texts = split(reader.columns["dip"], reader.n)
     for row, found in reader.read_texts("dip", texts, read_inclination):
         numbers[row] = found.value
-        reader.cells.letter[row] = np.nan if found.letter is None else found.letter
+        reader.cells.dip_letter[row] = np.nan if found.letter is None else found.letter
     reader.cells.dip[:] = numbers
 
 
@@ -254,7 +256,7 @@ def _read_text(reader: Reader, pitch: BoolArray, pair_means: str | None, votes: 
     reader.problems.reject(
         missing, "null_value", lambda row: {"column": "text", "value": reader.as_written("text", row)}
     )
-    elsewhere = np.where(np.isnan(cells.letter), cells.side, cells.letter)
+    elsewhere = np.where(np.isnan(cells.dip_letter), cells.side, cells.dip_letter)
     letters = [None if np.isnan(letter) else letter for letter in elsewhere.tolist()]
     keys = list(zip(texts, (reader.linear & ~pitch).tolist(), letters, strict=True))
 
@@ -272,6 +274,7 @@ def _read_text(reader: Reader, pitch: BoolArray, pair_means: str | None, votes: 
         except FieldDataError as error:
             return error
 
+    text_dip = np.full(n, np.nan)
     for row, found in enumerate(for_each_distinct(keys, attempt)):
         if isinstance(found, FieldDataError):
             reader.problems.reject_row(row, found.code, with_column(found, "text"))
@@ -279,10 +282,17 @@ def _read_text(reader: Reader, pitch: BoolArray, pair_means: str | None, votes: 
             cells.number[row], cells.means[row] = found.number, found.means
             if found.bearing:
                 cells.bearing[row], cells.axis[row] = found.bearing.value, found.bearing.axis
-            if not np.isnan(found.dip):
-                cells.dip[row] = found.dip
             if found.letter is not None:
                 cells.letter[row] = found.letter
+            text_dip[row] = found.dip
+    # Half a degree apart is the rounding of one of the two.
+    apart = ~reader.is_null(cells.dip) & (np.abs(cells.dip - text_dip) > 0.5 + TINY)
+    reader.problems.reject(
+        apart,
+        "letter_conflict",
+        lambda row: {"written": reader.as_written("dip", row), "expected": text_of(text_dip[row]), "left_hand": False},
+    )
+    cells.dip[:] = np.where(np.isnan(text_dip), cells.dip, text_dip)
 
 
 def _pair(attitude: Attitude, reader: Reader, text: str, votes: ColumnVotes) -> tuple[float, float]:
@@ -293,6 +303,8 @@ def _pair(attitude: Attitude, reader: Reader, text: str, votes: ColumnVotes) -> 
     word = {"H": 0.0, "V": 90.0}.get(attitude.word, np.nan)
     values = [number.value for number in attitude.numbers]
     if attitude.bearing:
+        if values and attitude.letter is None and attitude.numbers[0].padded:
+            raise _pair_undefined(text)  # two azimuths and no dip?
         return np.nan, values[0] if values else word
     if not values:
         return np.nan, word
@@ -330,8 +342,8 @@ def _plane_row(
     number, dip = _pair(attitude, reader, text, votes)
     letter = elsewhere if attitude.letter is None else attitude.letter
     row = _TextRow(number, attitude.bearing, dip, attitude.letter)
-    if np.isnan(number) or dip == 0:
-        return row
+    if not 0 <= number <= round(360 / UNITS[reader.unit]) or dip == 0:
+        return row  # nothing to decide, or a number that is rejected as it stands
     if letter is not None:
         means = LETTER if pair_means != "dip_direction" else _beside_letter(number, letter, reader.unit, text)
         return row._replace(means=means)

@@ -132,7 +132,8 @@ class _Evidence(NamedTuple):
 
 def _evidence(reader: Reader) -> tuple[_Evidence, ...]:
     cells = reader.cells
-    return _Evidence(cells.letter, True), _Evidence(cells.side, True), _Evidence(cells.written, False)
+    points = (cells.letter, cells.dip_letter, cells.side)
+    return (*(_Evidence(toward, True) for toward in points), _Evidence(cells.written, False))
 
 
 def _contradiction(written: _Evidence, expected: Callable[[int], str], left_hand: BoolArray) -> ValuesOf:

@@ -96,7 +96,8 @@ class Cells:
         self.bearing = missing()  # azimuth written with letters
         self.axis = np.zeros(n, dtype=bool)
         self.dip = missing()
-        self.letter = missing()  # compass point with the dip
+        self.letter = missing()  # compass point of the dip in the text
+        self.dip_letter = missing()  # compass point with the dip in its column
         self.side = missing()  # compass point in its own column
         self.written = missing()  # dip direction in the side column
         self.rake = missing()

@@ -108,20 +108,16 @@ def _attitude(text: str, decimal_comma: bool) -> Attitude:
 
 
 def _points_as_bearings(parts: list[Token], text: str) -> list[Token]:
-    """Take a compass point that stands where the azimuth stands as the azimuth."""
+    """Take a compass point that stands where the azimuth stands as the azimuth: first, or beside a word for the dip."""
     points = [index for index, part in enumerate(parts) if part.kind in "cep"]
     if not points or any(part.kind == "A" for part in parts):
         return parts
-    first, last = points[0], points[-1]
-    if first == 0:
-        index = 0
+    if points[0] == 0:
         if parts[0].kind in "ce" and len(parts) > 1 and parts[1].kind == "n":
             raise unreadable(text)  # N 45: the beginning of a quadrant bearing?
-    elif (len(points) == 2 and parts[last - 1].kind in "-/,") or any(part.kind in "HV" for part in parts):
-        index = last
-    else:
+    elif not any(part.kind in "HV" for part in parts):
         return parts
-    return [part._replace(kind="A") if place == index else part for place, part in enumerate(parts)]
+    return [part._replace(kind="A") if index == points[0] else part for index, part in enumerate(parts)]
 
 
 def _letter_on(kinds: str) -> int:

@@ -54,10 +54,16 @@ _WORDS = {
 }
 
 
-# Tokens that make one bearing. Doubtful: N-45E is strike N and dip 45E, or the bearing N45E; E20S is strike E and dip
-# 20S, or 20 from east toward south.
+# What neighbouring tokens make together. A letter is that of the dip where a number is before and a bearing behind it.
+# Doubtful: N-45E is strike N and dip 45E, or the bearing N45E; E20S is strike E and dip 20S, or 20 from east toward
+# south; E-SE is two points, or one of the sixteen.
 _GROUPS = re.compile(
-    "(?P<due>D[cep])|(?P<quadrant>cne|c-n-e)|(?P<axis>[cep][-/][cep])|(?P<word>x)|(?P<doubtful>c-ne|cn-e|enc|D)"
+    "(?P<due>D[cep])"
+    "|(?P<quadrant>cne|c-n-e)"
+    "|(?P<letter>(?<=n)[cep](?=[-/,]?(?:cne|c-n-e|[cep][-/][cep])))"
+    "|(?P<axis>[cep][-/][cep])"
+    "|(?P<word>x)"
+    "|(?P<doubtful>c-ne|cn-e|enc|D|[cep],?[cep])"
 )
 
 
@@ -213,18 +219,17 @@ def grouped(text: str, decimal_comma: bool) -> list[Token]:
         group = _GROUPS.match(kinds, place)
         taken = parts[place : group.end()] if group else parts[place : place + 1]
         how = group.lastgroup if group else None
-        if how == "doubtful":
+        if how == "doubtful" or (how == "axis" and abs(taken[0].value - taken[2].value) != 180):
             raise unreadable(text)
         if how == "due":
             result.append(Token("A", taken[1].value))
         elif how == "quadrant":
             result.append(_quadrant(text, *(part for part in taken if part.kind != "-")))
-        elif how == "axis" and abs(taken[0].value - taken[2].value) == 180:
+        elif how == "axis":
             result.append(Token("A", taken[0].value, axis=True))
         elif how == "word":
             result.append(taken[0]._replace(kind="A"))
         else:
-            taken = parts[place : place + 1]
             result += taken
         place += len(taken)
     return result
