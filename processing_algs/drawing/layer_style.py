@@ -151,15 +151,22 @@ def _azimuth_expression(fields, present):
     return f"CASE {' '.join(cases)} END" if cases else "NULL"
 
 
+def _turned_expression(fields, present):
+    """Write whether a row's symbol is drawn, turned by the row's azimuth."""
+    read = "coalesce(\"status\", '') <> 'rejected' AND " if "status" in fields else ""
+    return (
+        f"{read}({_azimuth_expression(fields, present)}) IS NOT NULL"
+        f" AND {LAYER_CRS} IS NOT NULL AND {MAP_CRS} IS NOT NULL"
+    )
+
+
 def _class_expression(fields, present):
     """Write the value by which a row finds its category; empty text where there is no category for it."""
     upright = [symbol for symbol in present if symbol.follows is None]
     rejected = f"WHEN \"status\" = 'rejected' THEN '{NO_READING}' " if "status" in fields else ""
     return (
-        f'CASE {rejected}WHEN "symbol" IN ({_quoted(upright)}) THEN "symbol" '
-        f"WHEN ({_azimuth_expression(fields, present)}) IS NOT NULL AND {LAYER_CRS} IS NOT NULL "
-        f'AND {MAP_CRS} IS NOT NULL THEN "symbol" '
-        f"ELSE '' END"
+        f'CASE {rejected}WHEN "symbol" IN ({_quoted(upright)}) OR ({_turned_expression(fields, present)}) '
+        f"THEN \"symbol\" ELSE '' END"
     )
 
 
@@ -170,8 +177,11 @@ def _marker(shown, bar_mm, stroke_mm, anchor):
     picture.setSize(side_mm(shown, bar_mm=bar_mm, stroke_mm=stroke_mm, anchor=anchor))
     picture.setFillColor(QColor(BLACK))
     picture.setSizeUnit(Qgis.RenderUnit.Millimeters)
+    # QGIS draws a marker that is not turned as an image of whole pixels, up to a pixel off and of another size. A full
+    # turn makes it draw every symbol as lines.
+    picture.setAngle(360)
     if shown.follows:
-        angle = page_azimuth_expression(f'"{shown.follows}"')
+        angle = "360 + " + page_azimuth_expression(f'"{shown.follows}"')
         picture.setDataDefinedProperty(QgsSymbolLayer.Property.Angle, QgsProperty.fromExpression(angle))
     marker = QgsMarkerSymbol()
     # Not through the constructor: its list does not take the picture over, and QGIS crashes.
@@ -204,7 +214,7 @@ def _label_settings(fields, present, bar_mm, anchor):
 
     settings = QgsPalLayerSettings()
     settings.isExpression = True
-    settings.fieldName = f'CASE WHEN ({azimuth}) IS NOT NULL THEN "label" END'
+    settings.fieldName = f'CASE WHEN {_turned_expression(fields, present)} THEN "label" END'
     settings.setFormat(_text_format())
     settings.placement = Qgis.LabelPlacement.OverPoint
     settings.quadOffset = Qgis.LabelQuadrantPosition.Over
