@@ -1,8 +1,9 @@
 """Cells of a field table as they arrive: numbers, texts and the many ways of leaving one empty."""
 
-import math
 from collections.abc import Callable, Iterable
 from typing import Any, NamedTuple, TypeVar
+
+import numpy as np
 
 EMPTY_WORDS = frozenset({"", "-", "--", "null", "none", "nan", "n/a"})
 
@@ -33,8 +34,8 @@ def is_empty(value: Any) -> bool:
         return True
     if isinstance(value, str):
         return value.strip().lower() in EMPTY_WORDS
-    if isinstance(value, (int, float)):
-        return math.isnan(value)
+    if isinstance(value, (float, np.floating)):
+        return bool(np.isnan(value))
     return text_of(value).lower() in EMPTY_WORDS
 
 
@@ -44,7 +45,7 @@ def text_of(value: Any) -> str:
         return ""
     if isinstance(value, str):
         return value.strip()
-    if isinstance(value, float) and math.isfinite(value) and value == int(value):
+    if isinstance(value, (float, np.floating)) and np.isfinite(value) and value == int(value):
         return str(int(value))
     return str(value).strip()
 

@@ -175,11 +175,7 @@ def read_date(value: Any, order: str = "iso") -> ReadDate:
         raise FieldDataError(message, "no_date", value="")
     if isinstance(value, datetime.date):
         return _day(value, value.year, value.month, value.day)
-    if isinstance(value, (bool, np.bool_)):
-        raise _error("date_unreadable", value, "this is not a date.")
-    if isinstance(value, (int, float, np.integer, np.floating)) and not (
-        math.isfinite(value) and value == int(value) and value > 0
-    ):
+    if not isinstance(value, str) and not re.fullmatch("[0-9]{4}|[0-9]{8}", text_of(value)):
         raise _error("date_unreadable", value, "a number must be a whole year, or year, month and day as eight digits.")
     return _read_text(value, order)
 
