@@ -5,6 +5,7 @@ from pathlib import Path
 
 import pyproj
 import pytest
+from hypothesis import settings
 
 
 def _find_proj_data():
@@ -16,6 +17,10 @@ def _find_proj_data():
 
 
 _find_proj_data()
+
+# A loaded machine is no bug, and the tests of the science are run often.
+settings.register_profile("agonic", deadline=None, max_examples=40)
+settings.load_profile("agonic")
 
 
 @pytest.fixture(scope="session")

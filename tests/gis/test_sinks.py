@@ -1,0 +1,50 @@
+"""Outputs that fail leave what was there before."""
+
+import pytest
+from agonic.processing_algs.gis import sinks
+from qgis.core import QgsProcessingException, QgsProviderRegistry
+
+GIVEN = {
+    "NOTATION": "strike_right",
+    "AZIMUTH_FIELD": "azimuth",
+    "DIP_FIELD": "incl",
+    "MODEL": "given",
+    "DECLINATION": 10.0,
+}
+
+
+@pytest.fixture
+def points(make_points):
+    return make_points(["azimuth:double", "incl:double"], [(500000.0, 6000000.0, 45, 30)])
+
+
+def layers_in(path):
+    return sorted(found.name() for found in QgsProviderRegistry.instance().querySublayers(str(path)))
+
+
+def test_a_layer_can_be_added_to_a_geopackage_that_holds_another(points, run, tmp_path):
+    path = tmp_path / "two.gpkg"
+    run("correct_readings", {"INPUT": points, **GIVEN, "OUTPUT": str(path)})
+    result = run(
+        "correct_readings", {"INPUT": points, **GIVEN, "OUTPUT": f"ogr:dbname='{path}' table=\"second\" (geom)"}
+    )
+    assert layers_in(path) == ["second", "two"]
+    assert result["rows"][0]["strike"] == 55.0
+
+
+def test_a_failed_run_takes_back_its_layer_and_leaves_the_others(points, run, tmp_path, monkeypatch):
+    path = tmp_path / "two.gpkg"
+    run("correct_readings", {"INPUT": points, **GIVEN, "OUTPUT": str(path)})
+
+    def fail(self, geometries, rows):
+        raise QgsProcessingException("disk full")
+
+    monkeypatch.setattr(sinks.Writer, "add", fail)
+    with pytest.raises(QgsProcessingException, match="disk full"):
+        run("correct_readings", {"INPUT": points, **GIVEN, "OUTPUT": f"ogr:dbname='{path}' table=\"second\" (geom)"})
+    assert layers_in(path) == ["two"]
+
+
+def test_an_output_that_cannot_be_made_fails_the_run(points, run, tmp_path):
+    with pytest.raises(QgsProcessingException):
+        run("correct_readings", {"INPUT": points, **GIVEN, "OUTPUT": str(tmp_path / "no_such_folder" / "out.gpkg")})
