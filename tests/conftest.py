@@ -1,5 +1,6 @@
 """What all tests share."""
 
+import os
 import sys
 from pathlib import Path
 
@@ -18,9 +19,11 @@ def _find_proj_data():
 
 _find_proj_data()
 
-# A loaded machine is no bug, and the tests of the science are run often.
-settings.register_profile("agonic", deadline=None, max_examples=40)
-settings.load_profile("agonic")
+# The tests of the science are run often, so by hand they try few examples; continuous integration tries many. A loaded
+# machine is no bug: no deadline.
+settings.register_profile("quick", deadline=None, max_examples=15)
+settings.register_profile("thorough", deadline=None, max_examples=200)
+settings.load_profile("thorough" if os.environ.get("CI") else "quick")
 
 
 @pytest.fixture(scope="session")

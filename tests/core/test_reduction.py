@@ -48,7 +48,7 @@ def test_a_rake_gives_the_line_that_lies_in_the_plane_at_that_angle_from_its_str
     assert np.allclose(line, expected, atol=1e-9)
 
 
-# Dip and error of the strike for 1 degree of error of the pole, atan(tan 1 / sin dip), rounded; the tolerance is half of
+# Dip and error of the strike for 1 degree of error of the pole, atan(tan 1 / sin dip), rounded; tolerance: half of
 # the last digit.
 LOW_DIPS = [(2, 27, 0.5), (5, 11, 0.5), (10, 5.7, 0.05), (30, 2.0, 0.05), (60, 1.2, 0.05)]
 
