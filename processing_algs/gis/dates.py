@@ -28,6 +28,8 @@ class DateColumn:
         Field with each row's date.
     date : datetime.date or None
         Date of rows that have none.
+    earliest, latest : QDate or None
+        Range of the dates that were used.
     """
 
     def __init__(self, algorithm, parameters, context):
@@ -111,11 +113,15 @@ class DateColumn:
             used=found.date,
         )
         shown = [_to_qt(date) for date in found.date]
-        self._widen(date for date, row in zip(found.date, rows, strict=True) if row and date is not None)
         return found.year, np.nan_to_num(found.half_width), shown
 
-    def _widen(self, dates):
-        """Let the range of dates of the run take in more."""
+    def used(self, dates):
+        """Let the range of the dates that were used take in more.
+
+        Parameters
+        ----------
+        dates : iterable of QDate
+        """
         dates = {*dates, self.earliest, self.latest} - {None}
         if dates:
             self.earliest, self.latest = min(dates), max(dates)

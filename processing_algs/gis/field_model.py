@@ -153,4 +153,6 @@ class FieldModel:
         notes.add_where(needed & blackout, "no_field", rejects=True, h=h)
         notes.add_where(needed & ~blackout & (field.h < geomagnetism.CAUTION_H), "weak_field", rejects=False, h=h)
         notes.add_where(needed & ~np.isnan(field.decl) & (years < FIRST_GOOD_YEAR), "old_model", rejects=False)
-        return FieldAt(field, np.where(blackout, np.nan, field.decl), sigma, shown)
+        decl = np.where(blackout, np.nan, field.decl)
+        dates.used(date for date, known in zip(shown, needed & ~np.isnan(decl), strict=True) if known)
+        return FieldAt(field, decl, sigma, shown)

@@ -20,7 +20,7 @@ def sentences():
         Code to translated sentence.
     """
     return {
-        "null_value": tr("No reading: the {column} is empty or a number that stands for none ({value})."),
+        "null_value": tr("No reading in the {column}: it is empty, or a number that stands for none."),
         "azimuth_range": tr("Azimuth {value} is outside 0 to {limit}. {unit_hint}"),
         "quadrant_range": tr("Quadrant bearing {value}: the angle is over 90. {suggestion}"),
         "dip_range": tr("Dip or plunge {value} is outside 0 to 90."),
@@ -34,17 +34,19 @@ def sentences():
         "letter_conflict": tr(
             "The row says two things: {written} is written where {expected} is expected. {left_hand}"
         ),
-        "no_side": tr("{value} does not say to which side the plane dips."),
-        "unreadable": tr("The {column} {value} cannot be read."),
-        "pair_undefined": tr("The pair {value} cannot be told: which number is the azimuth, or what it means."),
-        "comma_unclear": tr("The comma in {value} may be decimal or may part two numbers."),
+        "no_side": tr('"{value}" does not say to which side the plane dips.'),
+        "unreadable": tr('The {column} "{value}" cannot be read.'),
+        "pair_undefined": tr(
+            'In the pair "{value}" nothing tells which number is the azimuth, or what the azimuth means.'
+        ),
+        "comma_unclear": tr('The comma in "{value}" may be decimal or may part two numbers.'),
         "kind_conflict": tr("The kind is a plane but the reading is a line, or the other way round ({value})."),
         "axis_not_direction": tr("{value} is a line with two ends; a trend or dip direction has one."),
-        "kind_unknown": tr("Kind {value} is not known; read as {used}."),
-        "polarity_unknown": tr("Polarity {value} is not known; taken as unknown."),
+        "kind_unknown": tr('The kind "{value}" is not known; read as {used}.'),
+        "polarity_unknown": tr('The polarity "{value}" is not known; taken as unknown.'),
         "no_date": tr("No date, so the declination is not known."),
         "date_ambiguous": tr("Date {value}: day and month cannot be told apart; state the order of the dates."),
-        "date_unreadable": tr("Date {value} cannot be read."),
+        "date_unreadable": tr('The date "{value}" cannot be read.'),
         "date_partial": tr("Date {value} is only a year or a month; its middle, {used}, was used."),
         "date_outside_model": tr("Date {value} is outside {first} to {last}, the years of {model}."),
         "old_model": tr("Before 1945 the field was less well known; the stated uncertainty is optimistic."),
@@ -56,7 +58,7 @@ def sentences():
         "ring_range": tr("Ring setting {value} is outside -180 to 180."),
         "ring_far": tr("Ring setting {value} is far from the declination {decl} and from its opposite; check it."),
         "height_range": tr("Height {value} is no height on land in metres; 0 was used."),
-        "north_unknown": tr("North {value} is not known as magnetic, true or grid."),
+        "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("The grid has no north here."),
     }
 

@@ -89,8 +89,10 @@ def _dates(dates):
     if dates.earliest is None:
         return tr("none used")
     if dates.earliest == dates.latest:
-        return dates.earliest.isoformat()
-    return tr("{first} to {last}").format(first=dates.earliest.isoformat(), last=dates.latest.isoformat())
+        return dates.earliest.toString("yyyy-MM-dd")
+    return tr("{first} to {last}").format(
+        first=dates.earliest.toString("yyyy-MM-dd"), last=dates.latest.toString("yyyy-MM-dd")
+    )
 
 
 def _ring(north):
