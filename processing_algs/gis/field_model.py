@@ -6,6 +6,7 @@ import numpy as np
 from qgis.core import QgsProcessingParameterEnum
 
 from ..core import geomagnetism
+from .columns import column_or_empty, numbers
 from .i18n import tr
 
 MODEL = "MODEL"
@@ -59,12 +60,11 @@ def heights(chunk, name, notes, rows, default=0.0):
     ndarray, shape (n,)
         Units: metres.
     """
-    column = chunk.column(name)
-    if column is None:
-        return np.full(len(chunk), default)
-    absurd = (column < LOWEST) | (column > HIGHEST)
-    notes.add_where(absurd & rows, "height_range", rejects=False, value=column, used=np.full(len(chunk), default))
-    return np.where(np.isnan(column) | absurd, default, column)
+    height, absurd = numbers(chunk.column(name), len(chunk))
+    absurd |= (height < LOWEST) | (height > HIGHEST)
+    usual = np.full(len(chunk), default)
+    notes.add_where(absurd & rows, "height_range", rejects=False, value=column_or_empty(chunk, name), used=usual)
+    return np.where(np.isnan(height) | absurd, default, height)
 
 
 @dataclass(frozen=True)

@@ -17,11 +17,10 @@ from qgis.core import (
 from ..core import correction, geomagnetism
 from ..core.angles import wrap360
 from ..core.blunders import DeclinationCheck, Finding
-from ..core.cells import is_empty, text_of
 from ..core.errors import FieldDataError
 from ..core.norths import own_lonlat
 from ..core.words import NORTHS, parse_words, read_norths
-from .columns import column_or_empty
+from .columns import column_or_empty, numbers
 from .crs import to_pyproj
 from .dates import DateColumn
 from .field_model import MODEL, FieldModel, add_model, heights
@@ -355,34 +354,3 @@ class NorthBlock:
         if self._compared and not self._check.checked:
             found.append(run_warning(Finding("declination_not_checked", {"count": self._compared})))
         return found
-
-
-def numbers(column, length):
-    """A column as numbers.
-
-    Parameters
-    ----------
-    column : ndarray, shape (n,), or None
-    length : int
-        n, for a column that is None.
-
-    Returns
-    -------
-    values : ndarray, shape (n,)
-        NaN where there is nothing or no number.
-    bad : ndarray of bool, shape (n,)
-        Where there is something that is no number.
-    """
-    if column is None:
-        return np.full(length, np.nan), np.zeros(length, dtype=bool)
-    if column.dtype == float:
-        return column.copy(), np.isinf(column)
-    values, bad = np.full(length, np.nan), np.zeros(length, dtype=bool)
-    for row, cell in enumerate(column):
-        if not is_empty(cell):
-            try:
-                values[row] = float(text_of(cell).replace(",", "."))
-            except ValueError:
-                bad[row] = True
-    bad |= np.isinf(values)
-    return values, bad

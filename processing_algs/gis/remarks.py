@@ -57,7 +57,7 @@ def sentences():
         "declination_range": tr("Declination {value} is outside -180 to 180."),
         "ring_range": tr("Ring setting {value} is outside -180 to 180."),
         "ring_far": tr("Ring setting {value} is far from the declination {decl} and from its opposite; check it."),
-        "height_range": tr("Height {value} is no height on land in metres; 0 was used."),
+        "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("The grid has no north here."),
     }
