@@ -192,7 +192,7 @@ _CROSS = (_line((0, -1.25), (0, 1.25)), _line((-1.25, 0), (1.25, 0)))
 
 _BRACKET = _line((1, 2.5), (0, 2.5), (0, -2.5), (1, -2.5))
 _RETURNS = (_line((-1, 2.5), (1, 2.5)), _line((-1, -2.5), (1, -2.5)))
-_BOX = Area(((0, 0.565), (0.56, 0.565), (0.56, -0.565), (0, -0.565)))
+_BOX = Area(((0, 0.9), (0.6, 0.9), (0.6, -0.9), (0, -0.9)))
 _TRIANGLE = ((0, 0.6), (1, 0), (0, -0.6))
 _ARROW = (_line((0, 0), (1.1, 0)), Area(((1, 0.45), (2, 0), (1, -0.45))))
 _TWO_TICKS = (_line((0, 0.4), (1, 0.4)), _line((0, -0.4), (1, -0.4)))
@@ -276,7 +276,7 @@ _TABLE = (
     _plane("08.02.03", MEASURED, _BAR, Area(_TRIANGLE, solid=False)),
     _plane("ag.igneous_v", OWN, _BAR, *_both_sides(Area(_TRIANGLE, solid=False))),
     # Joints
-    _upright("04.03.01", OWN, _RING, Area(((-0.5, -0.5), (0.5, -0.5), (0.5, 0.5), (-0.5, 0.5)))),
+    _upright("04.03.01", OWN, _RING, Area(((-0.6, -0.6), (0.6, -0.6), (0.6, 0.6), (-0.6, 0.6)))),
     _plane("04.03.02", OWN, _BAR, _BOX),
     _plane("04.03.03", OWN, _BAR, *_both_sides(_BOX)),
     # Faults
