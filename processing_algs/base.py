@@ -4,11 +4,10 @@ from difflib import get_close_matches
 from pathlib import Path
 
 from qgis.core import (
-    QgsProcessing,
+    Qgis,
     QgsProcessingAlgorithm,
     QgsProcessingException,
     QgsProcessingOutputNumber,
-    QgsProcessingParameterDefinition,
     QgsProperty,
 )
 from qgis.PyQt.QtGui import QIcon
@@ -65,7 +64,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         """
         parameter.setHelp(help_text)
         if advanced:
-            parameter.setFlags(parameter.flags() | QgsProcessingParameterDefinition.Flag.FlagAdvanced)
+            parameter.setFlags(parameter.flags() | Qgis.ProcessingParameterFlag.Advanced)
         self.addParameter(parameter)
 
     def add_counts(self):
@@ -187,4 +186,4 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         return None
 
 
-POINTS = [QgsProcessing.SourceType.TypeVectorPoint]
+POINTS = [Qgis.ProcessingSourceType.VectorPoint]

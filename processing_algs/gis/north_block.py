@@ -6,6 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 import pyproj
 from qgis.core import (
+    Qgis,
     QgsProcessingException,
     QgsProcessingParameterCrs,
     QgsProcessingParameterEnum,
@@ -38,7 +39,7 @@ GIVEN, NONE = "given", "none"
 def add_north_parameters(algorithm):
     """Add the shared parameters to an algorithm whose input layer is ``INPUT``."""
     number = QgsProcessingParameterNumber
-    double = QgsProcessingParameterNumber.Type.Double
+    double = Qgis.ProcessingNumberParameterType.Double
     algorithm.add(
         QgsProcessingParameterEnum(
             NORTH,
@@ -100,7 +101,7 @@ def add_north_parameters(algorithm):
             tr("Height of each row"),
             None,
             INPUT,
-            QgsProcessingParameterField.DataType.Numeric,
+            Qgis.ProcessingFieldParameterDataType.Numeric,
             optional=True,
         ),
         tr("Metres above sea level; it hardly matters for declination. Empty rows use 0."),

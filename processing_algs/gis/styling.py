@@ -39,6 +39,8 @@ def store_style(destination, context, apply):
             apply(layer)
         return
     layer = QgsVectorLayer(destination, "output", "ogr")
+    if not layer.isValid():
+        raise QgsProcessingException(_failed(layer.error().summary() or str(path)))
     apply(layer)
     if path.suffix.lower() == ".gpkg":
         error = layer.saveStyleToDatabase(STYLE_NAME, "", True, "")
@@ -46,7 +48,11 @@ def store_style(destination, context, apply):
         message, fine = layer.saveNamedStyle(str(path.with_suffix(".qml")))
         error = "" if fine else message
     if error:
-        raise QgsProcessingException(tr("The style could not be stored: {reason}").format(reason=error))
+        raise QgsProcessingException(_failed(error))
+
+
+def _failed(reason):
+    return tr("The style could not be stored: {reason}").format(reason=reason)
 
 
 class LayerStyler(QgsProcessingLayerPostProcessorInterface):

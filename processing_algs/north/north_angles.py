@@ -2,6 +2,7 @@
 
 import numpy as np
 from qgis.core import (
+    Qgis,
     QgsProcessingException,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
@@ -70,7 +71,7 @@ class NorthAngles(AgonicAlgorithm):
         add_model(self)
         self.add(
             QgsProcessingParameterNumber(
-                self.HEIGHT, tr("Height"), QgsProcessingParameterNumber.Type.Double, defaultValue=0.0
+                self.HEIGHT, tr("Height"), Qgis.ProcessingNumberParameterType.Double, defaultValue=0.0
             ),
             tr("Metres above sea level, for rows without a height of their own."),
             advanced=True,
@@ -81,7 +82,7 @@ class NorthAngles(AgonicAlgorithm):
                 tr("Height of each row"),
                 None,
                 self.INPUT,
-                QgsProcessingParameterField.DataType.Numeric,
+                Qgis.ProcessingFieldParameterDataType.Numeric,
                 optional=True,
             ),
             tr("Metres above sea level."),

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from qgis.core import (
+    Qgis,
     QgsProcessingException,
     QgsProcessingOutputNumber,
     QgsProcessingParameterBoolean,
@@ -295,7 +296,7 @@ class CorrectReadings(AgonicAlgorithm):
             QgsProcessingParameterNumber(
                 self.SIGMA_READING,
                 tr("Uncertainty of a reading"),
-                QgsProcessingParameterNumber.Type.Double,
+                Qgis.ProcessingNumberParameterType.Double,
                 defaultValue=2.0,
                 minValue=0.0,
                 maxValue=90.0,
