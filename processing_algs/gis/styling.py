@@ -44,6 +44,9 @@ def store_style(destination, context, apply):
     apply(layer)
     if path.suffix.lower() == ".gpkg":
         error = layer.saveStyleToDatabase(STYLE_NAME, "", True, "")
+        # QGIS reports success even where the table of styles took nothing.
+        if not error and STYLE_NAME not in layer.listStylesInDatabase()[2]:
+            error = tr("the table layer_styles took nothing")
     else:
         message, fine = layer.saveNamedStyle(str(path.with_suffix(".qml")))
         error = "" if fine else message
