@@ -217,7 +217,7 @@ def _label_settings(fields, present, bar_mm, anchor):
     settings.fieldName = f'CASE WHEN {_turned_expression(fields, present)} THEN "label" END'
     settings.setFormat(_text_format())
     settings.placement = Qgis.LabelPlacement.OverPoint
-    settings.quadOffset = Qgis.LabelQuadrantPosition.Over
+    settings.pointSettings().setQuadrant(Qgis.LabelQuadrantPosition.Over)
     settings.offsetUnits = Qgis.RenderUnit.Millimeters
     properties = settings.dataDefinedProperties()
     properties.setProperty(QgsPalLayerSettings.Property.OffsetXY, QgsProperty.fromExpression(offset))
