@@ -2,7 +2,14 @@
 
 from pathlib import Path
 
-from qgis.core import QgsFeature, QgsFeatureSink, QgsProcessingException, QgsProviderRegistry, QgsVariantUtils
+from qgis.core import (
+    QgsFeature,
+    QgsFeatureSink,
+    QgsProcessingException,
+    QgsProviderRegistry,
+    QgsVariantUtils,
+    QgsVectorLayer,
+)
 
 from .i18n import tr
 
@@ -31,7 +38,17 @@ class Writer:
     """
 
     def __init__(self, algorithm, parameters, name, context, feedback, fields, wkb_type, crs):
-        self._sink, self.destination = algorithm.parameterAsSink(parameters, name, context, fields, wkb_type, crs)
+        # A GeoPackage would build its spatial index while it is closed, for seconds, even when the run is cancelled.
+        self._index_later = is_geopackage(algorithm.destination(parameters, name))
+        self._sink, self.destination = algorithm.parameterAsSink(
+            parameters,
+            name,
+            context,
+            fields,
+            wkb_type,
+            crs,
+            layerOptions=["SPATIAL_INDEX=NO"] if self._index_later else [],
+        )
         if self._sink is None:
             raise QgsProcessingException(algorithm.invalidSinkError(parameters, name))
         self._fields, self._feedback = fields, feedback
@@ -40,13 +57,17 @@ class Writer:
         return self
 
     def __exit__(self, kind, error, trace):
-        whole = kind is None and self._sink.flushBuffer()
+        going = kind is None and not self._feedback.isCanceled()
+        whole = going and self._sink.flushBuffer()
         refusal = self._refusal()
         self._sink = None  # closes the file
-        if not whole or self._feedback.isCanceled():
+        if not whole:
             _remove(self.destination)
-        if kind is None and not whole:
+        if going and not whole:
             raise QgsProcessingException(refusal)
+        if whole and self._index_later:
+            layer = QgsVectorLayer(self.destination, "output", "ogr")
+            layer.dataProvider().createSpatialIndex()
 
     def _refusal(self):
         return tr("Rows could not be written to {place}: {reason}").format(
@@ -75,6 +96,11 @@ class Writer:
             features.append(feature)
         if not self._sink.addFeatures(features, QgsFeatureSink.Flag.FastInsert):
             raise QgsProcessingException(self._refusal())
+
+
+def is_geopackage(destination):
+    """Whether a destination, as the user gave it, is a GeoPackage or a layer in one."""
+    return ".gpkg" in destination.lower()
 
 
 def is_shapefile(path):

@@ -2,7 +2,7 @@
 
 import pytest
 from agonic.processing_algs.gis import sinks
-from qgis.core import QgsProcessingException, QgsProviderRegistry
+from qgis.core import QgsFeatureSource, QgsProcessingException, QgsProviderRegistry, QgsVectorLayer
 
 GIVEN = {
     "NOTATION": "strike_right",
@@ -43,6 +43,13 @@ def test_a_failed_run_takes_back_its_layer_and_leaves_the_others(points, run, tm
     with pytest.raises(QgsProcessingException, match="disk full"):
         run("correct_readings", {"INPUT": points, **GIVEN, "OUTPUT": f"ogr:dbname='{path}' table=\"second\" (geom)"})
     assert layers_in(path) == ["two"]
+
+
+def test_a_geopackage_has_its_spatial_index(points, run, tmp_path):
+    path = tmp_path / "out.gpkg"
+    run("correct_readings", {"INPUT": points, **GIVEN, "OUTPUT": str(path)})
+    layer = QgsVectorLayer(str(path), "out", "ogr")
+    assert layer.hasSpatialIndex() == QgsFeatureSource.SpatialIndexPresence.SpatialIndexPresent
 
 
 def test_an_output_that_cannot_be_made_fails_the_run(points, run, tmp_path):
