@@ -41,7 +41,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def group(self):
         """Name of the group."""
-        return {"north": tr("North"), "readings": tr("Readings")}[self.GROUP]
+        return {"north": tr("North"), "readings": tr("Readings"), "sections": tr("Sections")}[self.GROUP]
 
     def icon(self):
         """Picture beside the name in the toolbox."""

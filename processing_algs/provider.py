@@ -7,11 +7,15 @@ from qgis.PyQt.QtGui import QIcon
 
 from .north.north_angles import NorthAngles
 from .readings.correct_readings import CorrectReadings
+from .sections.section_attitudes import SectionAttitudes
+from .sections.section_profile import SectionProfile
 
 # Named one by one: an algorithm is part of the plugin because someone put it here.
 ALGORITHMS = (
     NorthAngles,
     CorrectReadings,
+    SectionProfile,
+    SectionAttitudes,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

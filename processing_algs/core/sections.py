@@ -95,6 +95,10 @@ class Stations:
     lat: FloatArray
     azimuth: FloatArray
 
+    def take(self, index: IntArray | BoolArray | slice) -> "Stations":
+        """Some of the places."""
+        return Stations(self.distance[index], self.leg[index], self.lon[index], self.lat[index], self.azimuth[index])
+
 
 @dataclass(frozen=True)
 class Landings:

@@ -60,6 +60,13 @@ def sentences():
         "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("The grid has no north here."),
+        "dem_gap": tr("The DEM has no height here, or not all along."),
+        "no_height": tr("No height is given for this row, and there is no DEM to take it from."),
+        "no_length": tr("The line has no length: it needs two different vertices."),
+        "section_parts": tr("The line has {value} parts that do not follow one another."),
+        "parallel": tr("The strike, or the direction of carrying, lies within 1 degree of the section's leg {leg}."),
+        "end_on": tr("The line runs at right angles to the section's leg {leg} and would show as a point."),
+        "at_bend": tr("Beside a bend of the section, square to neither leg; carried to the vertex, {value} m away."),
     }
 
 

@@ -10,6 +10,7 @@ from .i18n import tr
 
 NAME_LENGTH = 10  # of a Shapefile's field
 DOUBLE, TEXT, DATE = QMetaType.Type.Double, QMetaType.Type.QString, QMetaType.Type.QDate
+WHOLE = QMetaType.Type.Int
 WHOLE_NUMBERS = (QMetaType.Type.Int, QMetaType.Type.UInt, QMetaType.Type.LongLong, QMetaType.Type.ULongLong)
 
 # Name, type and length of text (254: the most a Shapefile holds).
@@ -40,6 +41,24 @@ DICTIONARY = {
     "method": (TEXT, 20),
     "symbol": (TEXT, 12),
     "label": (TEXT, 8),
+    "section": (TEXT, 80),
+    "leg": (WHOLE, 0),
+    "leg_azim": (DOUBLE, 0),
+    "distance": (DOUBLE, 0),
+    "to_dist": (DOUBLE, 0),
+    "length": (DOUBLE, 0),
+    "elev": (DOUBLE, 0),
+    "elev_min": (DOUBLE, 0),
+    "elev_max": (DOUBLE, 0),
+    "offset": (DOUBLE, 0),
+    "app_dip": (DOUBLE, 0),
+    "app_dip_ve": (DOUBLE, 0),
+    "rule": (TEXT, 16),
+    "tick": (TEXT, 12),
+    "ve": (DOUBLE, 0),
+    "dip_from": (TEXT, 12),
+    "dip_away": (DOUBLE, 0),
+    "dip_row": (DOUBLE, 0),
     "status": (TEXT, 10),
     "code": (TEXT, 120),
     "remark": (TEXT, 254),

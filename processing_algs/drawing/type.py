@@ -1,0 +1,73 @@
+"""Type: the faces of figures, and how much room lettering takes."""
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from qgis.core import Qgis, QgsTextFormat
+from qgis.PyQt.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF
+
+SANS = ("Helvetica", "Arial", "Liberation Sans", "DejaVu Sans")
+SERIF = ("Liberation Serif", "Times New Roman", "Times", "DejaVu Serif")
+MM_PER_PT = 25.4 / 72
+CAPITALS = 0.73  # height of capitals and figures as a part of the size: sans faces are nearly alike
+_EM = 200  # pixels of the letters that are measured
+
+
+@dataclass(frozen=True)
+class Look:
+    """How lettering is set.
+
+    Parameters
+    ----------
+    size : float
+        Units: pt.
+    bold, italic : bool
+    families : tuple of str
+        Faces to take, the first that is there.
+    """
+
+    size: float
+    bold: bool = False
+    italic: bool = False
+    families: tuple = SANS
+
+    def font(self):
+        """Make the QFont."""
+        font = QFont(family(self.families))
+        font.setBold(self.bold)
+        font.setItalic(self.italic)
+        return font
+
+    def width_mm(self, text):
+        """Width of a line of lettering. Units: mm."""
+        return _width(self, text)
+
+    @property
+    def height_mm(self):
+        """Height of its capitals and figures. Units: mm."""
+        return self.size * MM_PER_PT * CAPITALS
+
+    def text_format(self, color="#000000"):
+        """Make the format of lettering for QGIS."""
+        font = self.font()
+        found = QgsTextFormat()
+        found.setFont(font)
+        found.setFamilies([font.family(), *self.families])
+        found.setSize(self.size)
+        found.setSizeUnit(Qgis.RenderUnit.Points)
+        found.setColor(QColor(color))
+        return found
+
+
+@lru_cache(maxsize=8)
+def family(families=SANS):
+    """Name the first of some families of type that this machine has, else the last."""
+    present = set(QFontDatabase().families())
+    return next((name for name in families if name in present), families[-1])
+
+
+@lru_cache(maxsize=4096)
+def _width(look, text):
+    font = look.font()
+    font.setPixelSize(_EM)
+    return QFontMetricsF(font).horizontalAdvance(text) / _EM * look.size * MM_PER_PT
