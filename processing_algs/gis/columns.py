@@ -180,8 +180,24 @@ def output_rows(chunk, names, columns):
     -------
     list of list
     """
-    ours = [_cells(columns[name]) for name in names]
-    return [[*own, *row] for own, row in zip(chunk.attributes, zip(*ours, strict=True), strict=True)]
+    return [[*own, *row] for own, row in zip(chunk.attributes, value_rows(names, columns), strict=True)]
+
+
+def value_rows(names, columns):
+    """Attributes of output rows that have no input row of their own: our fields alone.
+
+    Parameters
+    ----------
+    names : list of str
+        Our fields, in order.
+    columns : dict of str to array_like, length n
+        Our values; NaN and None come out as NULL.
+
+    Returns
+    -------
+    list of tuple
+    """
+    return list(zip(*(_cells(columns[name]) for name in names), strict=True))
 
 
 def _cells(column):
