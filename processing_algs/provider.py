@@ -8,6 +8,7 @@ from qgis.PyQt.QtGui import QIcon
 from .north.north_angles import NorthAngles
 from .readings.correct_readings import CorrectReadings
 from .sections.section_attitudes import SectionAttitudes
+from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
 
 # Named one by one: an algorithm is part of the plugin because someone put it here.
@@ -16,6 +17,7 @@ ALGORITHMS = (
     CorrectReadings,
     SectionProfile,
     SectionAttitudes,
+    SectionCrossings,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

@@ -68,6 +68,40 @@ def crossings(section: Section, crs: Any, x: npt.ArrayLike, y: npt.ArrayLike, pa
     return Crossings(owner[kept], Stations(distance[kept], leg[kept], *leg_part(section, leg[kept], within[kept])))
 
 
+def inside(px: npt.ArrayLike, py: npt.ArrayLike, x: npt.ArrayLike, y: npt.ArrayLike) -> npt.NDArray[np.bool_]:
+    """Tell whether places lie in an area, as its map draws it.
+
+    Parameters
+    ----------
+    px, py : array_like, shape (n,)
+        Places, in map coordinates.
+    x, y : array_like, shape (m,)
+        Vertices of the area's rings, each closed, outlines and holes alike, with a missing coordinate between rings.
+
+    Returns
+    -------
+    ndarray of bool, shape (n,)
+        Whether a ray from the place crosses the rings an odd number of times, which holds for areas of several parts,
+        with holes, and even for rings that cross themselves.
+
+    References
+    ----------
+    Shimrat, M., 1962, Algorithm 112: Position of point relative to polygon, Communications of the ACM 5, 434.
+    """
+    px, py = np.asarray(px, dtype=float), np.asarray(py, dtype=float)
+    x, y = np.asarray(x, dtype=float), np.asarray(y, dtype=float)
+    first_x, first_y, last_x, last_y = x[:-1], y[:-1], x[1:], y[1:]
+    found = np.zeros(len(px), dtype=bool)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        slope = (last_x - first_x) / (last_y - first_y)
+        for place in range(len(px)):
+            spans = (first_y > py[place]) != (last_y > py[place])
+            spans &= np.isfinite(first_y) & np.isfinite(last_y)
+            right = first_x + (py[place] - first_y) * slope > px[place]
+            found[place] = bool(np.count_nonzero(spans & right) % 2)
+    return found
+
+
 class _Lines:
     """Segments of paths: their ends on the map and on Earth."""
 

@@ -499,6 +499,24 @@ def leg_part(section: Section, leg: IntArray, within: FloatArray) -> tuple[Float
     return _step(section.lon[leg], section.lat[leg], section.azimuth[leg], within)
 
 
+def distances(here_lon: float, here_lat: float, lon: FloatArray, lat: FloatArray) -> FloatArray:
+    """Distances on the ellipsoid from one place to others.
+
+    Parameters
+    ----------
+    here_lon, here_lat : float
+        The place, WGS84. Units: degrees.
+    lon, lat : ndarray, shape (n,)
+        The others. Units: degrees.
+
+    Returns
+    -------
+    ndarray, shape (n,)
+        Units: metres.
+    """
+    return np.asarray(_GEOD.inv(np.full(len(lon), here_lon), np.full(len(lon), here_lat), lon, lat)[2])
+
+
 def offside(section: Section, leg: int, lon: FloatArray, lat: FloatArray) -> BoolArray:
     """Tell which pieces of a path cannot come near a leg: a quick look, to spare the slow one.
 

@@ -218,14 +218,39 @@ def style_interpretation(layer):
     layer.setRenderer(QgsSingleSymbolRenderer(symbol))
 
 
+def unit_colors(labels, renderer=None):
+    """Choose the colours of units.
+
+    Parameters
+    ----------
+    labels : iterable of str
+    renderer : QgsCategorizedSymbolRenderer, optional
+        Of the map: units it has keep their colours and names.
+
+    Returns
+    -------
+    dict of str to (str, str)
+        Label to colour and name in the legend, in the renderer's order, then in the alphabet's.
+    """
+    known = {}
+    for category in renderer.categories() if renderer is not None else ():
+        values = category.value() if isinstance(category.value(), list) else [category.value()]
+        known |= {str(value): (category.symbol().color().name(), category.label() or str(value)) for value in values}
+    labels = {label for label in labels if label}
+    colors = {label: known[label] for label in known if label in labels}
+    for number, label in enumerate(sorted(labels - colors.keys())):
+        colors[label] = (PALETTE[number % len(PALETTE)], label)
+    return colors
+
+
 def style_units(layer, colors):
     """Fill the units.
 
     Parameters
     ----------
     layer : QgsVectorLayer
-    colors : dict of str to (str, str)
-        Label to colour and name in the legend.
+    colors : dict
+        As `unit_colors` gives them.
     """
     renderer = QgsCategorizedSymbolRenderer("label")
     present = layer.uniqueValues(layer.fields().lookupField("label"))
@@ -234,6 +259,33 @@ def style_units(layer, colors):
             fill = QgsFillSymbol.createSimple({"color": color, "outline_color": "#707070", "outline_width": "0.08"})
             renderer.addCategory(QgsRendererCategory(label, fill, name))
     layer.setRenderer(renderer)
+
+
+def style_unit_lines(layer, name, colors):
+    """Draw stretches of units as broad lines.
+
+    Parameters
+    ----------
+    layer : QgsVectorLayer
+    name : str
+        Field with their labels.
+    colors : dict
+        As `unit_colors` gives them.
+    """
+    renderer = QgsCategorizedSymbolRenderer(name)
+    for label, (color, title) in colors.items():
+        renderer.addCategory(QgsRendererCategory(label, _stroke(1.2, color), title))
+    renderer.addCategory(QgsRendererCategory("", _stroke(1.2, "#808080"), tr("Unit without a name")))
+    layer.setRenderer(renderer)
+
+
+def style_crossings(layer):
+    """Mark crossings by upright strokes."""
+    mark = QgsSimpleMarkerSymbolLayer(Qgis.MarkerShape.Line, 3.0)
+    mark.setStrokeWidth(0.3)
+    marker = QgsMarkerSymbol()
+    marker.changeSymbolLayer(0, mark)
+    layer.setRenderer(QgsSingleSymbolRenderer(marker))
 
 
 def style_contacts(layer):

@@ -3,11 +3,10 @@
 from contextlib import ExitStack
 
 import numpy as np
-from qgis.core import Qgis, QgsGeometry, QgsProcessingException, QgsProcessingParameterNumber
+from qgis.core import Qgis, QgsGeometry, QgsProcessingParameterNumber
 
 from ..base import DONE, READ, REJECTED, WARNED
 from ..core import sections
-from ..core.errors import FieldDataError
 from ..drawing.section_layers import style_profile
 from ..gis.i18n import tr
 from ..gis.remarks import REJECTED as REJECTED_STATUS
@@ -61,7 +60,7 @@ class SectionProfile(SectionAlgorithm):
         found = self.section_lines(parameters, context, feedback)
         step = self.number(parameters, self.STEP, context)
         ve = self.number(parameters, self.VE, context)
-        distances = {line.row: self._stations(line, step) for line in found.lines}
+        distances = {line.row: self.stations(line, step) for line in found.lines}
         on_map = OnMap(source.sourceCrs())
         kinds = (Qgis.WkbType.LineString, Qgis.WkbType.LineStringZ)
         with ExitStack() as stack:
@@ -100,20 +99,6 @@ class SectionProfile(SectionAlgorithm):
             WARNED: tally.status[WARNING],
             REJECTED: tally.status[REJECTED_STATUS],
         }
-
-    def _stations(self, line, step):
-        """Distances at which the ground is read; refuses a step that does not suit the section."""
-        if not step:
-            middle = sections.place(line.section, line.section.length / 2.0)
-            step = float(self.dem.cell_size(middle.lon, middle.lat)[0])
-            if not step > 0.0:
-                return line.section.start  # far outside the DEM
-        try:
-            return sections.stations(line.section, step)
-        except FieldDataError as error:
-            message = tr("STEP: {value} m does not suit section {name}, which is {length} m long.")
-            values = {"value": f"{step:g}", "name": line.name, "length": round(error.values["length"])}
-            raise QgsProcessingException(message.format(**values)) from error
 
     def _parts(self, line, there, elev, notes):
         """Stretches of known ground of a section: places and heights."""

@@ -20,6 +20,9 @@ from qgis.core import (
 )
 
 from ..base import AgonicAlgorithm
+from ..core import sections
+from ..core.cells import is_empty, text_of
+from ..core.errors import FieldDataError
 from ..gis.dem import FROM_FILE, UNITS, WGS84, Dem
 from ..gis.i18n import tr
 from ..gis.places import Locator
@@ -44,6 +47,7 @@ class SectionAlgorithm(AgonicAlgorithm):
     def __init__(self):
         super().__init__()
         self.dem = None
+        self._stations = {}
 
     # -- parameters ---------------------------------------------------------------------------------------------------
 
@@ -163,6 +167,41 @@ class SectionAlgorithm(AgonicAlgorithm):
     def heights_at(self, lon, lat):
         """Heights of the DEM at places in WGS 84; NaN in gaps and outside. Units: degrees in, metres out."""
         return self.dem.sample(lon, lat, WGS84)
+
+    def stations(self, line, step=0.0):
+        """Distances at which the ground along a section is read.
+
+        Parameters
+        ----------
+        line : SectionLine
+        step : float
+            0: the side of the DEM's cells at the middle of the section; where the DEM does not reach there, the
+            vertices alone. Units: metres.
+
+        Returns
+        -------
+        ndarray, shape (n,)
+            Units: metres.
+
+        Raises
+        ------
+        QgsProcessingException
+            If the step does not suit the section.
+        """
+        if line.row in self._stations:
+            return self._stations[line.row]
+        if not step:
+            middle = sections.place(line.section, line.section.length / 2.0)
+            step = float(self.dem.cell_size(middle.lon, middle.lat)[0])
+        if not step > 0.0:
+            return line.section.start
+        try:
+            self._stations[line.row] = sections.stations(line.section, step)
+        except FieldDataError as error:
+            message = tr("A step of {value} m does not suit section {name}, which is {length} m long.")
+            values = {"value": f"{step:g}", "name": line.name, "length": round(error.values["length"])}
+            raise QgsProcessingException(message.format(**values)) from error
+        return self._stations[line.row]
 
     def outputs(self, parameters, context, feedback, inputs, added, kinds, map_crs):
         """Open the outputs, the one in section space and, where it is wanted, the one on the map.
@@ -302,3 +341,11 @@ def stretches(known):
     """
     edges = np.flatnonzero(np.diff(np.concatenate([[False], known, [False]]).astype(int)))
     return [(int(first), int(last) - 1) for first, last in zip(edges[::2], edges[1::2], strict=True)]
+
+
+def texts(chunk, name):
+    """A field as texts, empty where a cell is, or where no field is named. List of n."""
+    column = chunk.column(name)
+    if column is None:
+        return [""] * len(chunk)
+    return ["" if is_empty(value) else text_of(value) for value in column]

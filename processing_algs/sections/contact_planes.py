@@ -1,0 +1,98 @@
+"""The planes that give crossings their apparent dips."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ..core import sections
+from ..core.attitudes import dip_direction
+from ..gis.attitude_columns import read_attitudes
+from ..gis.columns import chunks
+from ..gis.places import Locator
+from ..gis.remarks import Notes
+from .shared import texts
+
+
+@dataclass(frozen=True)
+class Seen:
+    """Apparent dips at crossings: degrees; where each plane is from; metres to it. Every array has shape (n,)."""
+
+    app_dip: np.ndarray
+    source: list
+    away: np.ndarray
+
+
+class ContactPlanes:
+    """Planes of contacts.
+
+    Parameters
+    ----------
+    own : AttitudeFields or None
+        Fields of the contacts themselves.
+    reach : float
+        Greatest distance to another attitude. Units: metres.
+    """
+
+    def __init__(self, own, reach):
+        self._own, self._reach = own, reach
+        self._lon = self._lat = self._strike = self._dip = np.empty(0)
+        self._group = np.empty(0, dtype=object)
+
+    def read(self, source, names, group_field, kinds, feedback):
+        """Read the attitudes, planes of the wanted kinds alone."""
+        locator = Locator(source.sourceCrs())
+        parts = []
+        for chunk in chunks(source, feedback, stop=0.0):
+            notes = Notes(len(chunk))
+            places, read = locator.places(chunk), read_attitudes(chunk, names, notes)
+            use = ~notes.rejected & ~read.is_line & np.isfinite(places.lon)
+            if read.kind is not None and kinds:
+                use &= np.isin(read.kind, kinds)
+            group = np.array(texts(chunk, group_field), dtype=object)
+            parts.append([part[use] for part in (places.lon, places.lat, read.strike, read.dip, group)])
+        if parts:
+            self._lon, self._lat, self._strike, self._dip, self._group = (
+                np.concatenate(column) for column in zip(*parts, strict=True)
+            )
+
+    def seen(self, chunk, row, where, label, notes):
+        """Apparent dips at crossings.
+
+        Parameters
+        ----------
+        chunk : Chunk
+        row : ndarray of int, shape (n,)
+            Row of each crossing.
+        where : sections.Stations
+        label : list of str
+            Names of the chunk's rows.
+        notes : Notes
+            Of the crossings: a plane along the section is noted.
+
+        Returns
+        -------
+        Seen
+        """
+        strike, dip = np.full(len(row), np.nan), np.full(len(row), np.nan)
+        source, away = [None] * len(row), np.full(len(row), np.nan)
+        if self._own:
+            own = read_attitudes(chunk, self._own, Notes(len(chunk)))
+            strike, dip = own.strike[row], own.dip[row]
+            away[np.isfinite(dip)] = 0.0
+            source = ["own" if known else None for known in np.isfinite(dip)]
+        for one in np.flatnonzero(np.isnan(dip)) if len(self._lon) else ():
+            distance = sections.distances(where.lon[one], where.lat[one], self._lon, self._lat)
+            named = np.where((self._group == label[row[one]]) & (self._group != ""), distance, np.inf)
+            word, best = (
+                ("named", int(np.argmin(named)))
+                if named.min() <= self._reach
+                else ("nearest", int(np.argmin(distance)))
+            )
+            if distance[best] <= self._reach:
+                strike[one], dip[one] = self._strike[best], self._dip[best]
+                source[one], away[one] = word, distance[best]
+        app_dip = sections.seen_dip(dip, dip_direction(strike), where.azimuth)
+        notes.add_where(
+            np.isnan(app_dip) & np.isfinite(dip) & ~notes.rejected, "parallel", rejects=False, leg=where.leg + 1
+        )
+        return Seen(app_dip, source, away)
