@@ -38,6 +38,7 @@ from qgis.core import (
     QgsProperty,
     QgsRasterLayer,
     QgsRectangle,
+    QgsReferencedRectangle,
     QgsRendererCategory,
     QgsSimpleMarkerSymbolLayer,
     QgsSingleSymbolRenderer,
@@ -106,10 +107,11 @@ def _draw(project, out, sample, angles, attitudes):
     base = out / "sample" / "map_base.gpkg"
     _write_contours(sample / "vellamoor_heights.tif", base)
     layers = _layers(sample, base, attitudes)
-    for layer in layers.values():
+    for layer in reversed(layers.values()):  # each is put on top of the ones before
         project.addMapLayer(layer)
     layout = _layout(project, layers, _norths(angles))
     project.layoutManager().addLayout(layout)
+    project.viewSettings().setDefaultViewExtent(QgsReferencedRectangle(SHEET, project.crs()))
     if not project.write(str(paths["project"])):
         message = f"The project could not be written: {project.error()}"
         raise OSError(message)
@@ -431,6 +433,7 @@ def _text(families, points, color, *, italic=False, bold=False, halo=False):
 
 
 LEFT, TOP = 20.0, 34.0  # of the map on the page, mm
+SHEET = QgsRectangle(geology.WEST, geology.SOUTH, geology.EAST, geology.NORTH)
 WIDE, HIGH = (geology.EAST - geology.WEST) * 1000 / SCALE, (geology.NORTH - geology.SOUTH) * 1000 / SCALE
 COLUMN = LEFT + WIDE + 14  # left edge of the legend
 COLUMN_WIDE = 420 - COLUMN - 12
@@ -472,7 +475,7 @@ def _map(layout, layers):
     page_map.setCrs(QgsCoordinateReferenceSystem(geology.CRS))
     page_map.setLayers(list(layers.values()))
     page_map.setKeepLayerSet(True)
-    page_map.setExtent(QgsRectangle(geology.WEST, geology.SOUTH, geology.EAST, geology.NORTH))
+    page_map.setExtent(SHEET)
     page_map.setFrameEnabled(True)
     grid = QgsLayoutItemMapGrid("kilometres", page_map)
     grid.setIntervalX(1000)
