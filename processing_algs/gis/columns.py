@@ -30,6 +30,11 @@ class Chunk:
     def __len__(self):
         return len(self.features)
 
+    @property
+    def names(self):
+        """Names of the layer's fields. List of str."""
+        return self._fields.names()
+
     @cached_property
     def attributes(self):
         """Attributes of every row, as QGIS gives them. List of n lists."""
