@@ -25,18 +25,26 @@
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <location filename="../processing_algs/sections/package.py" />
+      <source>Sections</source>
+      <translation>Cortes geológicos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/base.py" />
       <source>Rows read</source>
       <translation>Filas leídas</translation>
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
       <source>Rows done, with or without a warning</source>
-      <translation type="unfinished" />
+      <translation>Filas resueltas, con o sin aviso</translation>
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
       <source>Rows done with a warning</source>
-      <translation type="unfinished" />
+      <translation>Filas resueltas con aviso</translation>
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
@@ -46,784 +54,1746 @@
     <message>
       <location filename="../processing_algs/base.py" />
       <source>The input's field {old} is called {new} in the output.</source>
-      <translation type="unfinished" />
+      <translation>El campo {old} de la entrada se llama {new} en la salida.</translation>
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
       <source>There is no parameter {key}. Was {near} meant?</source>
-      <translation type="unfinished" />
+      <translation>No existe el parámetro {key}. ¿Quiso decir {near}?</translation>
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
       <source>There is no parameter {key}.</source>
+      <translation>No existe el parámetro {key}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/base.py" />
+      <source>{key}: the layer holds {found}, not {wanted}.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
       <source>{key}: the layer has no field {name}. It has: {names}.</source>
-      <translation type="unfinished" />
+      <translation>{key}: la capa no tiene el campo {name}. Tiene: {names}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal bedding</source>
-      <translation type="unfinished" />
+      <translation>Estratificación horizontal</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined bedding</source>
-      <translation type="unfinished" />
+      <translation>Estratificación inclinada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical bedding</source>
-      <translation type="unfinished" />
+      <translation>Estratificación vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined bedding, top direction known</source>
-      <translation type="unfinished" />
+      <translation>Estratificación inclinada, polaridad conocida</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Overturned bedding</source>
-      <translation type="unfinished" />
+      <translation>Estratificación invertida</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined bedding, approximate</source>
-      <translation type="unfinished" />
+      <translation>Estratificación inclinada, aproximada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical bedding, approximate</source>
-      <translation type="unfinished" />
+      <translation>Estratificación vertical, aproximada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined bedding, top direction known, approximate</source>
-      <translation type="unfinished" />
+      <translation>Estratificación inclinada, polaridad conocida, aproximada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Overturned bedding, approximate</source>
-      <translation type="unfinished" />
+      <translation>Estratificación invertida, aproximada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal bedding, upside down</source>
-      <translation type="unfinished" />
+      <translation>Estratificación horizontal, invertida</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal cleavage</source>
-      <translation type="unfinished" />
+      <translation>Clivaje horizontal</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined cleavage</source>
-      <translation type="unfinished" />
+      <translation>Clivaje inclinado</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical cleavage</source>
-      <translation type="unfinished" />
+      <translation>Clivaje vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal foliation</source>
-      <translation type="unfinished" />
+      <translation>Foliación horizontal</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined foliation</source>
-      <translation type="unfinished" />
+      <translation>Foliación inclinada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical foliation</source>
-      <translation type="unfinished" />
+      <translation>Foliación vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal igneous foliation</source>
-      <translation type="unfinished" />
+      <translation>Foliación ígnea horizontal</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined igneous foliation</source>
-      <translation type="unfinished" />
+      <translation>Foliación ígnea inclinada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical igneous foliation</source>
-      <translation type="unfinished" />
+      <translation>Foliación ígnea vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal joint</source>
-      <translation type="unfinished" />
+      <translation>Diaclasa horizontal</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined joint</source>
-      <translation type="unfinished" />
+      <translation>Diaclasa inclinada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical joint</source>
-      <translation type="unfinished" />
+      <translation>Diaclasa vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal fault plane</source>
-      <translation type="unfinished" />
+      <translation>Plano de falla horizontal</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined fault plane</source>
-      <translation type="unfinished" />
+      <translation>Plano de falla inclinado</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical fault plane</source>
-      <translation type="unfinished" />
+      <translation>Plano de falla vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal vein</source>
-      <translation type="unfinished" />
+      <translation>Vena horizontal</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined vein</source>
-      <translation type="unfinished" />
+      <translation>Vena inclinada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical vein</source>
-      <translation type="unfinished" />
+      <translation>Vena vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal dike or sill</source>
-      <translation type="unfinished" />
+      <translation>Dique horizontal o sill</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined dike</source>
-      <translation type="unfinished" />
+      <translation>Dique inclinado</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical dike</source>
-      <translation type="unfinished" />
+      <translation>Dique vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal contact</source>
-      <translation type="unfinished" />
+      <translation>Contacto horizontal</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined contact</source>
-      <translation type="unfinished" />
+      <translation>Contacto inclinado</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical contact</source>
-      <translation type="unfinished" />
+      <translation>Contacto vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal axial plane</source>
-      <translation type="unfinished" />
+      <translation>Plano axial horizontal</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined axial plane</source>
-      <translation type="unfinished" />
+      <translation>Plano axial inclinado</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical axial plane</source>
-      <translation type="unfinished" />
+      <translation>Plano axial vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal plane of another kind</source>
-      <translation type="unfinished" />
+      <translation>Plano horizontal de otro tipo</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Inclined plane of another kind</source>
-      <translation type="unfinished" />
+      <translation>Plano inclinado de otro tipo</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical plane of another kind</source>
-      <translation type="unfinished" />
+      <translation>Plano vertical de otro tipo</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal lineation</source>
-      <translation type="unfinished" />
+      <translation>Lineación horizontal</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Plunging lineation</source>
-      <translation type="unfinished" />
+      <translation>Lineación inclinada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical lineation</source>
-      <translation type="unfinished" />
+      <translation>Lineación vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal slickenline</source>
-      <translation type="unfinished" />
+      <translation>Estría de falla horizontal</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Plunging slickenline</source>
-      <translation type="unfinished" />
+      <translation>Estría de falla inclinada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical slickenline</source>
-      <translation type="unfinished" />
+      <translation>Estría de falla vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal axis of a small fold</source>
-      <translation type="unfinished" />
+      <translation>Eje horizontal de pliegue menor</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Plunging axis of a small fold</source>
-      <translation type="unfinished" />
+      <translation>Eje inclinado de pliegue menor</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical axis of a small fold</source>
-      <translation type="unfinished" />
+      <translation>Eje vertical de pliegue menor</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal line of another kind</source>
-      <translation type="unfinished" />
+      <translation>Línea horizontal de otro tipo</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Plunging line of another kind</source>
-      <translation type="unfinished" />
+      <translation>Línea inclinada de otro tipo</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical line of another kind</source>
-      <translation type="unfinished" />
+      <translation>Línea vertical de otro tipo</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>No reading: row rejected</source>
-      <translation type="unfinished" />
+      <translation>Sin lectura: fila rechazada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
       <source>Symbol not in this list, or direction missing</source>
-      <translation type="unfinished" />
+      <translation>Símbolo fuera de esta lista, o sin dirección</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/plane_layers.py" />
+      <source>predicted outcrop</source>
+      <translation>afloramiento previsto</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/plane_layers.py" />
+      <source>edge of the band, upper side</source>
+      <translation>borde de la franja, lado superior</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/plane_layers.py" />
+      <source>edge of the band, lower side</source>
+      <translation>borde de la franja, lado inferior</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/plane_layers.py" />
+      <source>below ground</source>
+      <translation>bajo el terreno</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/plane_layers.py" />
+      <source>above ground, worn away</source>
+      <translation>sobre el terreno, erosionado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/plane_layers.py" />
+      <source>ground not known</source>
+      <translation>terreno desconocido</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_drawing.py" />
+      <source>{value} m</source>
+      <translation>{value} m</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_drawing.py" />
+      <source>bend: {before} to {after}</source>
+      <translation>quiebre: de {before} a {after}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <location filename="../processing_algs/gis/sinks.py" />
+      <source>Rows could not be written to {place}: {reason}</source>
+      <translation>No se pudieron escribir filas en {place}: {reason}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>The layer {name} of {place} cannot be read.</source>
+      <translation>No se puede leer la capa {name} de {place}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Unit without a name</source>
+      <translation>Unidad sin nombre</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Contact</source>
+      <translation>Contacto</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Fault</source>
+      <translation>Falla</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Attitude</source>
+      <translation>Orientación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Other attitude</source>
+      <translation>Otra orientación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Bedding or contact</source>
+      <translation>Estratificación o contacto</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Cleavage or foliation</source>
+      <translation>Clivaje o foliación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Joint or vein</source>
+      <translation>Diaclasa o vena</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Fault plane or dike</source>
+      <translation>Plano de falla o dique</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Other plane</source>
+      <translation>Otro plano</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Line, projected</source>
+      <translation>Línea proyectada</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>, overturned</source>
+      <translation>, con polaridad invertida</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>, vertical</source>
+      <translation>, vertical</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/section_layout.py" />
+      <source>The figure could not be written to {place}: {reason}</source>
+      <translation>No se pudo escribir la figura en {place}: {reason}</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/dates.py" />
       <source>Date of the readings</source>
-      <translation type="unfinished" />
+      <translation>Fecha de las lecturas</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/dates.py" />
       <source>Used for rows without a date of their own. There is no silent today.</source>
-      <translation type="unfinished" />
+      <translation>Se usa en las filas que no tienen fecha propia. Nunca se supone la fecha de hoy.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/dates.py" />
       <source>Date of each row</source>
-      <translation type="unfinished" />
+      <translation>Fecha de cada fila</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/dates.py" />
       <source>A date field, or text such as 2026-06-01, 1 Jun 2026, 2026-06 or 1987.</source>
-      <translation type="unfinished" />
+      <translation>Un campo de fecha, o texto como 2026-06-01, 1 jun 2026, 2026-06 o 1987.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/dates.py" />
       <source>Order of numeric dates</source>
-      <translation type="unfinished" />
+      <translation>Orden de las fechas numéricas</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/dates.py" />
       <source>iso: year first. dmy: day, month, year. mdy: month, day, year. With iso, 1/6/2026 is ambiguous and rejected.</source>
+      <translation>iso: primero el año. dmy: día, mes, año. mdy: mes, día, año. Con iso, 1/6/2026 es ambigua y se rechaza.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/dem.py" />
+      <location filename="../processing_algs/gis/dem_block.py" />
+      <source>The DEM cannot be read.</source>
+      <translation>No se puede leer el MDE.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/dem.py" />
+      <source>The DEM has no band {band}; it has {count}.</source>
+      <translation>El MDE no tiene la banda {band}; tiene {count}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/dem.py" />
+      <source>The DEM has no coordinate reference system that leads to places on Earth.</source>
+      <translation>El MDE no tiene un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/dem.py" />
+      <source>The DEM could not be read: {reason}</source>
+      <translation>No se pudo leer el MDE: {reason}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/dem.py" />
+      <source>The DEM does not say how many cells it has.</source>
+      <translation>El MDE no indica cuántas celdas tiene.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/dem_block.py" />
+      <source>DEM</source>
+      <translation>MDE</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/dem_block.py" />
+      <source>Band of the DEM</source>
+      <translation>Banda del MDE</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/dem_block.py" />
+      <source>The band that holds heights.</source>
+      <translation>La banda que contiene las cotas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/dem_block.py" />
+      <source>Unit of heights</source>
+      <translation>Unidad de las cotas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/dem_block.py" />
+      <source>file: as the DEM itself says, by its vertical CRS or its band; metres where nothing says it. foot: 0.3048 m. us_foot: US survey foot, 1200/3937 m. Height fields have the same unit; with file they are metres.</source>
+      <translation>file: la que indica el propio MDE, por su SRC vertical o por su banda; metros si no indica nada. foot: 0,3048 m. us_foot: pie topográfico de EE. UU., 1200/3937 m. Los campos de cota llevan la misma unidad; con file, metros.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/dem_block.py" />
+      <source>The DEM does not say the unit of its heights; metres were taken.</source>
+      <translation>El MDE no indica la unidad de sus cotas; se tomaron metros.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/destinations.py" />
+      <source>{key}: rows cannot be added to a layer that is there already; choose a new one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/destinations.py" />
+      <source>{key}: no file can be written at {place}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/destinations.py" />
+      <source>{one} and {other} would go to the same place.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/destinations.py" />
+      <source>{key} would overwrite the layer of {input}; choose another place.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../processing_algs/gis/field_model.py" />
       <source>igrf14: 1900 to 2030, the one for old and new readings alike. wmm2025 and wmmhr2025: 2025 to 2030, the second with the field of the crust in finer detail.</source>
-      <translation type="unfinished" />
+      <translation>igrf14: de 1900 a 2030, sirve tanto para lecturas antiguas como recientes. wmm2025 y wmmhr2025: de 2025 a 2030; el segundo, con el campo de la corteza en mayor detalle.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/field_model.py" />
       <source>given: you state the declination.</source>
-      <translation type="unfinished" />
+      <translation>given: la declinación la indica usted.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/field_model.py" />
       <source>Model of the magnetic field</source>
-      <translation type="unfinished" />
+      <translation>Modelo del campo magnético</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>North the readings are counted from</source>
-      <translation type="unfinished" />
+      <translation>Norte al que se refieren las lecturas</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>magnetic: read with a compass. true: already corrected, as by many phones. grid: taken off a map's grid.</source>
-      <translation type="unfinished" />
+      <translation>magnetic: leídas con brújula. true: ya corregidas al norte verdadero, como hacen muchos teléfonos. grid: medidas sobre la cuadrícula de un mapa.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>North of each row</source>
-      <translation type="unfinished" />
+      <translation>Norte de cada fila</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Field with magnetic, true or grid (or m, t, g) for each row. Empty rows use the north chosen above.</source>
-      <translation type="unfinished" />
+      <translation>Campo con magnetic, true o grid (o m, t, g) en cada fila. Las filas vacías usan el norte elegido arriba.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Your words for the norths</source>
-      <translation type="unfinished" />
+      <translation>Sus palabras para los nortes</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Such as: compass=magnetic;phone=true;sheet=grid</source>
-      <translation type="unfinished" />
+      <translation>Por ejemplo: brújula=magnetic;teléfono=true;hoja=grid</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Grid of the grid readings</source>
-      <translation type="unfinished" />
+      <translation>Cuadrícula de las lecturas de cuadrícula</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>CRS whose grid north the grid readings are counted from. Left empty: the layer's own.</source>
-      <translation type="unfinished" />
+      <translation>SRC a cuyo norte de cuadrícula se refieren las lecturas de cuadrícula. Si se deja vacío: el de la capa.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Ring setting of the compass</source>
-      <translation type="unfinished" />
+      <translation>Ajuste del limbo de la brújula</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Declination already dialled into the compass, in degrees, east positive. 0: the ring is not set, the compass shows magnetic azimuths.</source>
-      <translation type="unfinished" />
+      <translation>Declinación ya puesta en el limbo de la brújula, en grados, positiva al este. 0: limbo sin ajustar, la brújula da azimutes magnéticos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Ring setting of each row</source>
-      <translation type="unfinished" />
+      <translation>Ajuste del limbo de cada fila</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Field with the ring setting. Empty rows use the ring setting above.</source>
-      <translation type="unfinished" />
+      <translation>Campo con el ajuste del limbo. Las filas vacías usan el ajuste indicado arriba.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Given declination</source>
-      <translation type="unfinished" />
+      <translation>Declinación dada</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Degrees, east positive; used for all magnetic rows when the model is given.</source>
-      <translation type="unfinished" />
+      <translation>Grados, positiva al este; se usa en todas las filas magnéticas cuando el modelo es given.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Given declination of each row</source>
-      <translation type="unfinished" />
+      <translation>Declinación dada de cada fila</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Field with the declination, east positive. A row that has one uses it, whatever the model; others use the model.</source>
-      <translation type="unfinished" />
+      <translation>Campo con la declinación, positiva al este. La fila que la tiene usa la suya, sea cual sea el modelo; las demás usan el modelo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Uncertainty of a given declination</source>
-      <translation type="unfinished" />
+      <translation>Incertidumbre de una declinación dada</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>1-sigma, degrees.</source>
-      <translation type="unfinished" />
+      <translation>1 sigma, en grados.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <location filename="../processing_algs/north/north_angles.py" />
       <source>Height of each row</source>
-      <translation type="unfinished" />
+      <translation>Cota de cada fila</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>Metres above sea level; it hardly matters for declination. Empty rows use 0.</source>
-      <translation type="unfinished" />
+      <translation>Metros sobre el nivel del mar; apenas influye en la declinación. Las filas vacías usan 0.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>MODEL is given, so DECLINATION or DECLINATION_FIELD is needed.</source>
-      <translation type="unfinished" />
+      <translation>MODEL es given: hace falta DECLINATION o DECLINATION_FIELD.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>DECLINATION is used only when MODEL is given; choose one of the two.</source>
+      <translation>DECLINATION solo se usa cuando MODEL es given; elija una de las dos cosas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/north_block.py" />
+      <source>GRID_CRS: {grid} has no grid from whose north azimuths could be counted.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>NORTH_WORDS: {entry} is none of {allowed}.</source>
-      <translation type="unfinished" />
+      <translation>NORTH_WORDS: {entry} no es ninguno de estos: {allowed}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>The declination changes from year to year, so the readings need a date: give DATE or DATE_FIELD, or set MODEL to given and state the declination. No row has a date.</source>
-      <translation type="unfinished" />
+      <translation>La declinación cambia de un año a otro, así que las lecturas necesitan fecha: indique DATE o DATE_FIELD, o ponga MODEL en given y dé la declinación. Ninguna fila tiene fecha.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>No reading: the {column} is empty or a number that stands for none ({value}).</source>
-      <translation type="unfinished" />
+      <source>No reading in the {column}: it is empty, or a number that stands for none.</source>
+      <translation>Sin lectura ({column}): el dato está vacío o es un número que significa «sin lectura».</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Azimuth {value} is outside 0 to {limit}. {unit_hint}</source>
-      <translation type="unfinished" />
+      <translation>El azimut {value} está fuera del intervalo de 0 a {limit}. {unit_hint}</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Quadrant bearing {value}: the angle is over 90. {suggestion}</source>
-      <translation type="unfinished" />
+      <translation>Rumbo cuadrantal {value}: el ángulo pasa de 90. {suggestion}</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Dip or plunge {value} is outside 0 to 90.</source>
-      <translation type="unfinished" />
+      <translation>El buzamiento o inmersión {value} está fuera del intervalo de 0 a 90.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Rake {value} is outside 0 to {limit}.</source>
-      <translation type="unfinished" />
+      <translation>El cabeceo {value} está fuera del intervalo de 0 a {limit}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Rake {value} has no strike to be counted from, since the plane is horizontal.</source>
-      <translation type="unfinished" />
+      <translation>El cabeceo {value} no tiene rumbo desde el que contarse, porque el plano es horizontal.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Rake {value} was not used, since the row is a plane.</source>
-      <translation type="unfinished" />
+      <translation>El cabeceo {value} no se usó, porque la fila es un plano.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The letter {letter} lies along the strike {azimuth}, so it does not tell the side of the dip; the nearest valid readings are {first} and {second}.</source>
-      <translation type="unfinished" />
+      <translation>La letra {letter} coincide con la línea de rumbo {azimuth} y no indica el lado del buzamiento; las lecturas válidas más próximas son {first} y {second}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The row says two things: {written} is written where {expected} is expected. {left_hand}</source>
-      <translation type="unfinished" />
+      <translation>La fila se contradice: pone {written} donde se espera {expected}. {left_hand}</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>{value} does not say to which side the plane dips.</source>
-      <translation type="unfinished" />
+      <source>"{value}" does not say to which side the plane dips.</source>
+      <translation>«{value}» no indica hacia qué lado buza el plano.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>The {column} {value} cannot be read.</source>
-      <translation type="unfinished" />
+      <source>The {column} "{value}" cannot be read.</source>
+      <translation>No se puede interpretar «{value}» ({column}).</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>The pair {value} cannot be told: which number is the azimuth, or what it means.</source>
-      <translation type="unfinished" />
+      <source>In the pair "{value}" nothing tells which number is the azimuth, or what the azimuth means.</source>
+      <translation>En el par «{value}» nada indica qué número es el azimut, o qué significa el azimut.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>The comma in {value} may be decimal or may part two numbers.</source>
-      <translation type="unfinished" />
+      <source>The comma in "{value}" may be decimal or may part two numbers.</source>
+      <translation>La coma de «{value}» puede ser decimal o separar dos números.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The kind is a plane but the reading is a line, or the other way round ({value}).</source>
-      <translation type="unfinished" />
+      <translation>El tipo es un plano pero la lectura es una línea, o al revés ({value}).</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>{value} is a line with two ends; a trend or dip direction has one.</source>
-      <translation type="unfinished" />
+      <translation>{value} es una línea con dos extremos; un azimut de inmersión o una dirección de buzamiento tiene uno solo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>Kind {value} is not known; read as {used}.</source>
-      <translation type="unfinished" />
+      <source>The kind "{value}" is not known; read as {used}.</source>
+      <translation>No se conoce el tipo «{value}»; se leyó como {used}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>Polarity {value} is not known; taken as unknown.</source>
-      <translation type="unfinished" />
+      <source>The polarity "{value}" is not known; taken as unknown.</source>
+      <translation>No se conoce la polaridad «{value}»; se tomó como unknown (desconocida).</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>No date, so the declination is not known.</source>
-      <translation type="unfinished" />
+      <translation>Sin fecha: no se conoce la declinación.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Date {value}: day and month cannot be told apart; state the order of the dates.</source>
-      <translation type="unfinished" />
+      <translation>Fecha {value}: no se distingue el día del mes; indique el orden de las fechas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>Date {value} cannot be read.</source>
-      <translation type="unfinished" />
+      <source>The date "{value}" cannot be read.</source>
+      <translation>No se puede interpretar la fecha «{value}».</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Date {value} is only a year or a month; its middle, {used}, was used.</source>
-      <translation type="unfinished" />
+      <translation>La fecha {value} es solo un año o un mes; se usó su punto medio, {used}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Date {value} is outside {first} to {last}, the years of {model}.</source>
-      <translation type="unfinished" />
+      <translation>La fecha {value} está fuera del periodo de {model}, de {first} a {last}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Before 1945 the field was less well known; the stated uncertainty is optimistic.</source>
-      <translation type="unfinished" />
+      <translation>Antes de 1945 el campo magnético se conocía peor; la incertidumbre indicada es optimista.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The horizontal field is weak here ({h} nT); a needle is sluggish and declination uncertain.</source>
-      <translation type="unfinished" />
+      <translation>El campo horizontal es débil aquí ({h} nT): la aguja responde mal y la declinación es incierta.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The horizontal field is too weak here ({h} nT) for a compass; give the declination yourself.</source>
-      <translation type="unfinished" />
+      <translation>El campo horizontal es demasiado débil aquí ({h} nT) para una brújula; indique usted la declinación.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>No position, so nothing that depends on the place is known.</source>
+      <source>No position on Earth: the row has no point, or the layer no coordinate reference system. Nothing that depends on the place is known.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>No declination is given for this row.</source>
+      <translation>Esta fila no tiene declinación dada.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Declination {value} is no number of degrees from -180 to 180; east is positive, west negative.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>Declination {value} is outside -180 to 180.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/gis/remarks.py" />
-      <source>Ring setting {value} is outside -180 to 180.</source>
+      <source>Ring setting {value} is no number of degrees from -180 to 180; east is positive, west negative.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Ring setting {value} is far from the declination {decl} and from its opposite; check it.</source>
+      <translation>El ajuste del limbo {value} queda lejos de la declinación {decl} y de su opuesta; revíselo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Height {value} is no height on land in metres; {used} was used.</source>
+      <translation>La cota {value} no es posible en tierra firme, en metros; se usó {used}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The north "{value}" is not known as magnetic, true or grid.</source>
+      <translation>El norte «{value}» no corresponde a magnetic, true ni grid.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>Height {value} is no height on land in metres; 0 was used.</source>
-      <translation type="unfinished" />
+      <source>The DEM has no height here, or not all along.</source>
+      <translation>El MDE no tiene cota aquí, o le falta en parte del recorrido.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>North {value} is not known as magnetic, true or grid.</source>
-      <translation type="unfinished" />
+      <source>No height is given for this row, and there is no DEM to take it from.</source>
+      <translation>Esta fila no tiene cota y no hay MDE del que tomarla.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>The grid has no north here.</source>
-      <translation type="unfinished" />
+      <source>The line has no length: it needs two different vertices.</source>
+      <translation>La línea no tiene longitud: necesita dos vértices distintos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The line has {value} parts that do not follow one another.</source>
+      <translation>La línea tiene {value} partes que no son continuas entre sí.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The strike, or the direction of carrying, lies within 1 degree of the section's leg {leg}.</source>
+      <translation>El rumbo, o la dirección de proyección, se aparta menos de 1 grado del tramo {leg} del corte.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The line runs at right angles to the section's leg {leg} and would show as a point.</source>
+      <translation>La línea es perpendicular al tramo {leg} del corte y se vería como un punto.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Beside a bend of the section, square to neither leg; carried to the vertex, {value} m away.</source>
+      <translation>Queda junto a un quiebre del corte, sin perpendicular a ninguno de los dos tramos; se proyectó al vértice, a {value} m.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>All {rows} directions lie within 0 to 90. Are these quadrant bearings (N45W) read as azimuths?</source>
-      <translation type="unfinished" />
+      <translation>Las {rows} direcciones están todas entre 0 y 90. ¿Son rumbos cuadrantales (N45W) leídos como azimutes?</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>{agree} of {rows} magnetic readings end in the same odd fraction ({residue} modulo a half). Hand readings sit on whole and half degrees: has a declination been applied already?</source>
-      <translation type="unfinished" />
+      <translation>{agree} de {rows} lecturas magnéticas acaban en la misma fracción poco habitual ({residue} módulo medio grado). Las lecturas a mano caen en grados y medios grados: ¿se aplicó ya una declinación?</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>In {count} of {rows} rows the given declination is far from the model's for that place and date; at worst {given} was given where the model says {model}.</source>
-      <translation type="unfinished" />
+      <translation>En {count} de {rows} filas la declinación dada se aleja de la del modelo para ese lugar y esa fecha; en el peor caso se dio {given} y el modelo indica {model}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>In {count} of {rows} rows the given declination is about the opposite of the model's ({given} where the model says {model}): was west meant?</source>
-      <translation type="unfinished" />
+      <translation>En {count} de {rows} filas la declinación dada es casi la opuesta a la del modelo ({given} donde el modelo indica {model}): ¿se quería decir oeste?</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The declination given for {count} rows was not checked against a model: they have no dates or places.</source>
-      <translation type="unfinished" />
+      <translation>La declinación dada en {count} filas no se comprobó con ningún modelo: les falta la fecha o el lugar.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>azimuth</source>
-      <translation type="unfinished" />
+      <translation>azimut</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>dip or plunge</source>
-      <translation type="unfinished" />
+      <translation>buzamiento o inmersión</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>dip letter</source>
-      <translation type="unfinished" />
+      <translation>letra del buzamiento</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>attitude</source>
-      <translation type="unfinished" />
+      <translation>orientación</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>rake</source>
-      <translation type="unfinished" />
+      <translation>cabeceo</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Is the unit {value}?</source>
-      <translation type="unfinished" />
+      <translation>¿La unidad es {value}?</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Was {value} meant?</source>
-      <translation type="unfinished" />
+      <translation>¿Se quería decir {value}?</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>It is the dip direction of a strike with the dip to its left.</source>
-      <translation type="unfinished" />
+      <translation>Es la dirección de buzamiento de un rumbo con el buzamiento a su izquierda.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>{code}: {count} rows, first ids {ids}</source>
-      <translation type="unfinished" />
+      <translation>{code}: {count} filas, primeros identificadores: {ids}</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>{read} rows read: {done} done, {warned} of them with a warning, {rejected} rejected.</source>
-      <translation type="unfinished" />
+      <translation>{read} filas leídas: {done} resueltas, {warned} de ellas con aviso; {rejected} rechazadas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/report.py" />
       <source>The report could not be written: {reason}</source>
-      <translation type="unfinished" />
+      <translation>No se pudo escribir el informe: {reason}</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/report.py" />
       <source>These results support, and do not replace, licensed professional judgement and local codes. Magnetic readings fail near iron, vehicles, power lines and some rocks, and during magnetic storms; no model of the Earth's field knows of them. Check readings against a second sight before anything is drilled, dug or built on them.</source>
-      <translation type="unfinished" />
+      <translation>Estos resultados apoyan, pero no sustituyen, el criterio de un profesional habilitado ni las normas locales. Las lecturas magnéticas fallan cerca de hierro, vehículos, líneas eléctricas y algunas rocas, y durante las tormentas magnéticas; ningún modelo del campo terrestre las tiene en cuenta. Compruebe las lecturas con una segunda visual antes de perforar, excavar o construir a partir de ellas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/schema.py" />
       <source>The output cannot hold the field {name}.</source>
+      <translation>La salida no admite el campo {name}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/sinks.py" />
+      <source>Cancelled before anything was written.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../processing_algs/gis/sinks.py" />
-      <source>Rows could not be written to {place}: {reason}</source>
+      <source>A Shapefile holds {most} characters of a text, so texts were cut in: {fields}.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../processing_algs/gis/sinks.py" />
       <source>the file refused them</source>
-      <translation type="unfinished" />
+      <translation>el archivo las rechazó</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/styling.py" />
+      <source>the table layer_styles took nothing</source>
+      <translation>la tabla layer_styles no guardó nada</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/styling.py" />
+      <location filename="../processing_algs/sections/package.py" />
       <source>The style could not be stored: {reason}</source>
-      <translation type="unfinished" />
+      <translation>No se pudo guardar el estilo: {reason}</translation>
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
       <source>North angles at points</source>
-      <translation type="unfinished" />
+      <translation>Ángulos entre nortes en puntos</translation>
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
       <source>For every point and date: declination (true to magnetic north), inclination, horizontal and total intensity, yearly change and uncertainty of the declination, meridian convergence (true to grid north) and the angle from grid north to magnetic north. All angles are in degrees, east positive.
 
 grid_mag is what you add to a magnetic azimuth to plot it on the grid of the layer's CRS, exact where the projection keeps angles. Positions come from the geometry. Rows without a date, a position or a field strong enough for a compass come out with status rejected and the reason in remark.</source>
-      <translation type="unfinished" />
+      <translation>Para cada punto y fecha: declinación (del norte verdadero al magnético), inclinación, intensidad horizontal y total, variación anual e incertidumbre de la declinación, convergencia de meridianos (del norte verdadero al de cuadrícula) y ángulo del norte de cuadrícula al magnético. Todos los ángulos van en grados, positivos al este.
+
+grid_mag es lo que se suma a un azimut magnético para trazarlo sobre la cuadrícula del SRC de la capa; es exacto si la proyección conserva los ángulos. Las posiciones se toman de la geometría. Las filas sin fecha, sin posición o sin un campo magnético suficiente para una brújula salen con status rejected y el motivo en remark.</translation>
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
       <source>Points</source>
-      <translation type="unfinished" />
+      <translation>Puntos</translation>
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
       <source>Any point layer. Positions are taken from the geometry, in the layer's CRS.</source>
-      <translation type="unfinished" />
+      <translation>Cualquier capa de puntos. Las posiciones se toman de la geometría, en el SRC de la capa.</translation>
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
       <source>Height</source>
-      <translation type="unfinished" />
+      <translation>Cota</translation>
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
       <source>Metres above sea level, for rows without a height of their own.</source>
-      <translation type="unfinished" />
+      <translation>Metros sobre el nivel del mar, para las filas sin cota propia.</translation>
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
       <source>Metres above sea level.</source>
-      <translation type="unfinished" />
+      <translation>Metros sobre el nivel del mar.</translation>
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
       <source>North angles</source>
-      <translation type="unfinished" />
+      <translation>Ángulos entre nortes</translation>
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
-      <source>The points with decl, incl, h_nt, f_nt, decl_year, sig_decl, converg, grid_mag and where they are from.</source>
-      <translation type="unfinished" />
+      <source>The points with decl, incl, h_nt, f_nt, decl_year, sig_decl, converg, grid_mag and their sources.</source>
+      <translation>Los puntos con decl, incl, h_nt, f_nt, decl_year, sig_decl, converg y grid_mag, y su procedencia.</translation>
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
       <source>The layer has no coordinate reference system that leads to places on Earth.</source>
-      <translation type="unfinished" />
+      <translation>La capa no tiene un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
       <source>No row has a date: give DATE or DATE_FIELD. There is no silent today.</source>
+      <translation>Ninguna fila tiene fecha: indique DATE o DATE_FIELD. Nunca se supone la fecha de hoy.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Depth to a plane</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Says at what depth a vertical hole meets a plane that was measured elsewhere, taking the plane to go on flat: plane_elev is the height of the plane above sea level at the hole, depth how far below ground it lies, sig_depth the 1-sigma that the attitude, the places and the heights leave. It grows with the distance.
+
+Each hole takes the nearest plane, or the nearest of its own group. Where the plane is above ground, so that the hole never meets it, the depth is negative and the row says above_ground.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Places of holes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Points, such as planned boreholes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Height of each hole's mouth</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Without a field, and where it is empty, the DEM is read.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <location filename="../processing_algs/planes/planes_along_traces.py" />
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>Planes</source>
+      <translation>Planos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <source>Points with true strike and dip, such as corrected readings or planes solved from points.</source>
+      <translation>Puntos con rumbo verdadero y buzamiento, como lecturas corregidas o planos hallados a partir de puntos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Height of each plane</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <source>Without a field, and where it is empty, the DEM is read at the point; planes solved here keep theirs.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Which plane</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>nearest: of all planes. group: the nearest of those with the same value in the fields below.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Group of a hole</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Such as the name of the seam.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Group of a plane</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <location filename="../processing_algs/planes/planes_along_traces.py" />
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <location filename="../processing_algs/sections/section_profile.py" />
+      <source>Heights of the ground.</source>
+      <translation>Cotas del terreno.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Depths</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>The points with plane_elev, depth and sig_depth, and which plane was used from how far.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>MATCH is group, so GROUP_FIELD and PLANES_GROUP_FIELD are needed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>Group fields are given, but MATCH is nearest: set it to group.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <source>Fields used: {fields}</source>
+      <translation>Campos usados: {fields}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>None of the {count} rows of PLANES is a plane with a place and a height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>{count} rows of PLANES are no planes with a place and a height and were left out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <source>(none)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <source>Outcrop trace of planes</source>
+      <translation>Traza de afloramiento de planos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <source>Predicts where a plane that was measured at one place meets the ground around it, taking the plane to go on flat within the radius. The line best is the trace itself; plus and minus bound the ground where any plane within the attitude's uncertainty (1-sigma of the pole) may crop out, plus on the side its pole points to. All three meet in the place of measurement.
+
+Vertical and horizontal planes work too. Lines carry the height of the ground. They end at the radius and at gaps of the DEM; a row whose circle the DEM does not fill says so.</source>
+      <translation>Predice dónde corta el terreno un plano medido en un punto, suponiendo que se mantiene plano dentro del radio. La línea best es la propia traza; plus y minus limitan el terreno donde puede aflorar cualquier plano dentro de la incertidumbre de la orientación (1 sigma del polo), con plus del lado hacia el que apunta su polo. Las tres se unen en el punto de medida.
+
+Sirve también para planos verticales y horizontales. Las líneas llevan la cota del terreno. Acaban en el radio y en los huecos del MDE; si el MDE no cubre todo el círculo, la fila lo dice.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <location filename="../processing_algs/sections/package.py" />
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Attitudes</source>
+      <translation>Orientaciones</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Height of each attitude</source>
+      <translation>Cota de cada orientación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <source>Without a field, and where it is empty, the DEM is read at the point.</source>
+      <translation>Sin campo, y donde está vacío, se lee el MDE en el punto.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <source>Radius</source>
+      <translation>Radio</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <source>Metres around each attitude within which its plane is taken to go on flat.</source>
+      <translation>Metros alrededor de cada orientación dentro de los cuales se supone que el plano no se curva.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <source>Outcrop traces</source>
+      <translation>Trazas de afloramiento</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <source>Lines with the attitude's own fields and line = best, plus or minus.</source>
+      <translation>Líneas con los campos de la orientación y line = best, plus o minus.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_along_traces.py" />
+      <source>Planes along contact traces</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_along_traces.py" />
+      <source>Reads the attitude of a contact from its own course over the ground: a window slides along each line, and where the line within it is bent enough, in plan or by the relief, a plane is laid through it by least squares. Elsewhere the row is rejected and says why: a straight stretch of trace belongs to every plane through it.
+
+Each row gives the stretch (from_m, to_m), the plane and how well it is known, as for planes from points. Points read between two vertices of a line share the vertices' errors, so a line drawn with few vertices counts for few points. Windows that overlap are not independent.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_along_traces.py" />
+      <source>Contact lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_along_traces.py" />
+      <source>Traces of contacts, faults or other surfaces as they crop out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_along_traces.py" />
+      <source>Window</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_along_traces.py" />
+      <source>Metres along the line that one plane is taken from; 0 takes the whole line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_along_traces.py" />
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <location filename="../processing_algs/sections/section_profile.py" />
+      <source>Step</source>
+      <translation>Paso</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_along_traces.py" />
+      <source>Metres by which the window moves on.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_along_traces.py" />
+      <source>A point with the attitude of each window, on the trace, with strike-and-dip symbols.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>Planes from points (three-point problem)</source>
+      <translation>Planos a partir de puntos (problema de los tres puntos)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>Lays a plane through three points of a contact, a coal seam or a fault, or through more by least squares, and says how well it is known. Heights come from a DEM, a field or the points themselves.
+
+The uncertainty of places and heights is carried through to the plane: dip_lo and dip_hi bound the dip, and dd_half is the half-range of the dip direction, at 95 percent. Three points always fit exactly, so rms says nothing then; look at thinness (1 for a round group, 0 for a line) and at the ranges. Points that lie on one line within their errors give no plane, and the row says so.
+
+All geometry is done in metres on the ellipsoid with true north, in whatever CRS the layers are.</source>
+      <translation>Ajusta un plano a tres puntos de un contacto, una capa de carbón o una falla, o a más puntos por mínimos cuadrados, y dice con qué certeza se conoce. Las cotas proceden de un MDE, de un campo o de los propios puntos.
+
+La incertidumbre de posiciones y cotas se propaga al plano: dip_lo y dip_hi limitan el buzamiento, y dd_half es el semiintervalo de la dirección de buzamiento, al 95 %. Tres puntos siempre ajustan exactamente y entonces rms no dice nada; fíjese en thinness (relación ancho/largo del grupo: 1 si es redondo, 0 si es una línea) y en los intervalos. Los puntos alineados dentro de sus errores no dan ningún plano, y la fila lo dice.
+
+Toda la geometría se resuelve en metros sobre el elipsoide y con norte verdadero, sea cual sea el SRC de las capas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>Points on the plane</source>
+      <translation>Puntos del plano</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>Points of one surface, such as a contact, or of several told apart by a field.</source>
+      <translation>Puntos de una superficie, como un contacto, o de varias que se distinguen por un campo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>Which points belong together</source>
+      <translation>Qué puntos van juntos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>One plane for each value. Without a field all points are one plane.</source>
+      <translation>Un plano por cada valor. Sin campo, todos los puntos son un plano.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>Where heights come from</source>
+      <translation>De dónde se toman las cotas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>dem: the DEM at the mapped place. field: a height measured with each point, such as the depth of a seam below a wellhead. z: the points' own third coordinate.</source>
+      <translation>dem: el MDE en la posición cartografiada. field: una cota medida con cada punto, como la de una capa en un sondeo. z: la tercera coordenada de los propios puntos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>Heights of the ground, where they come from a DEM.</source>
+      <translation>Cotas del terreno, cuando se toman de un MDE.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>Field of heights</source>
+      <translation>Campo de las cotas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>Heights above sea level.</source>
+      <translation>Cotas sobre el nivel del mar.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>A point with the attitude of each plane at the middle of its points, with strike-and-dip symbols.</source>
+      <translation>Un punto con la orientación de cada plano en el centro de sus puntos, con símbolos de rumbo y buzamiento.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>Areas of the planes</source>
+      <translation>Polígonos de los planos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>The triangle, or the outline of more points, of each plane, lying in it; for 3-D views.</source>
+      <translation>El triángulo de cada plano, o el contorno si hay más puntos, situado en el plano; para vistas 3D.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <source>Report</source>
+      <translation>Informe</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <source>HTML files (*.html)</source>
+      <translation>Archivos HTML (*.html)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>The planes with their ranges, what was noticed, and how it was done.</source>
+      <translation>Los planos con sus intervalos, qué se observó y cómo se hizo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>HEIGHT_FROM is dem, so DEM is needed.</source>
+      <translation>HEIGHT_FROM es dem: hace falta DEM.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>HEIGHT_FROM is field, so HEIGHT_FIELD is needed.</source>
+      <translation>HEIGHT_FROM es field: hace falta HEIGHT_FIELD.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>HEIGHT_FROM is z, but the points have no third coordinate.</source>
+      <translation>HEIGHT_FROM es z, pero los puntos no tienen tercera coordenada.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>HEIGHT_UNIT does not say the unit of the heights; metres were taken.</source>
+      <translation>HEIGHT_UNIT no indica la unidad de las cotas; se tomaron metros.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_from_points.py" />
+      <source>There is no point in the layer.</source>
+      <translation>No hay ningún punto en la capa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>Planes from points</source>
+      <translation>Planos a partir de puntos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <source>status</source>
+      <translation>estado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>planes</source>
+      <translation>planos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <location filename="../processing_algs/readings/readings_report.py" />
+      <source>ok</source>
+      <translation>sin observaciones</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <location filename="../processing_algs/readings/readings_report.py" />
+      <source>warning</source>
+      <translation>aviso</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <source>rejected</source>
+      <translation>rechazo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>in all</source>
+      <translation>en total</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>How it was done</source>
+      <translation>Cómo se hizo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>Three points exactly, more by orthogonal regression, in metres on the ellipsoid with true north. Uncertainties put in, 1-sigma: places {place} m, heights {height} m. Ranges are at 95 percent, from these uncertainties carried through to the pole of the plane.</source>
+      <translation>Tres puntos, de forma exacta; más, por regresión ortogonal; en metros sobre el elipsoide y con norte verdadero. Incertidumbres de partida, 1 sigma: posiciones {place} m, cotas {height} m. Los intervalos son al 95 % y resultan de propagar estas incertidumbres al polo del plano.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>A warning is given where thinness is under {thin} or the range of the dip over {wide} degrees. Heights of three points that are wrong together still fit exactly: no residual shows it.</source>
+      <translation>Se avisa si la relación ancho/largo (thinness) es menor que {thin} o si el intervalo del buzamiento pasa de {wide} grados. Tres puntos con cotas erróneas ajustan igual de bien: ningún residuo lo delata.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>Found</source>
+      <translation>Resultados</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>group</source>
+      <translation>grupo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>points</source>
+      <translation>puntos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>strike</source>
+      <translation>rumbo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>dip</source>
+      <translation>buzamiento</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>dip from</source>
+      <translation>buzamiento desde</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>dip to</source>
+      <translation>buzamiento hasta</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>half-range of dip direction</source>
+      <translation>semiintervalo de la dirección de buzamiento</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>rms, m</source>
+      <translation>error cuadrático medio, m</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>thinness</source>
+      <translation>ancho/largo (thinness)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>remark</source>
+      <translation>observación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>{count} more planes are in the layer.</source>
+      <translation>Hay {count} planos más en la capa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>Heights were read bilinearly from the DEM at the mapped places; its unit: {unit}.</source>
+      <translation>Las cotas se leyeron del MDE por interpolación bilineal en las posiciones cartografiadas; su unidad: {unit}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>Heights were measured with the points and taken from a field.</source>
+      <translation>Las cotas se midieron con los puntos y se tomaron de un campo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>Heights are the points' own third coordinates.</source>
+      <translation>Las cotas son la tercera coordenada de los propios puntos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>Uncertainty of a mapped place</source>
+      <translation>Incertidumbre de la posición cartografiada</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>1-sigma in easting and in northing, metres: how far a point or line may lie from where it belongs.</source>
+      <translation>1 sigma en X y en Y, en metros: cuánto puede apartarse un punto o una línea de su sitio.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>Uncertainty of a height</source>
+      <translation>Incertidumbre de la cota</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>1-sigma, metres, apart from what a wrong place does to it.</source>
+      <translation>1 sigma, en metros, sin contar el efecto de una posición errónea.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Kind of structure</source>
+      <translation>Tipo de estructura</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>What the planes are; it decides their symbol.</source>
+      <translation>Qué son los planos; de ello depende su símbolo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Without one, the field {name} is taken if there is one.</source>
+      <translation>Si no se indica, se toma el campo {name}, si existe.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Strike</source>
+      <translation>Rumbo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>True, dip to the right.</source>
+      <translation>Verdadero, con el buzamiento a la derecha.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Dip</source>
+      <translation>Buzamiento</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>0 to 90.</source>
+      <translation>De 0 a 90.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>Uncertainty of each attitude</source>
+      <translation>Incertidumbre de cada orientación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>1-sigma of the pole, degrees.</source>
+      <translation>1 sigma del polo, en grados.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>Uncertainty of attitudes that do not say theirs</source>
+      <translation>Incertidumbre de las orientaciones que no la indican</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>{key}: the layer has no coordinate reference system that leads to places on Earth.</source>
+      <translation>{key}: la capa no tiene un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>{key}: name the fields of strike and dip: STRIKE_FIELD and DIP_FIELD.</source>
+      <translation>{key}: indique los campos de rumbo y buzamiento: STRIKE_FIELD y DIP_FIELD.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/shared.py" />
+      <source>{key}: the heights are not known; give DEM or {field}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <source>Structure contours of planes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <source>Draws the contours of a plane that was measured at one place, taking it to go on flat within the radius. They run along strike, at whole multiples of the interval above sea level.
+
+With a DEM each contour is cut at the outcrop: below_ground is where the surface still lies in the ground, above_ground where it has been worn away. Horizontal and vertical planes have no contours to draw.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <source>Points with true strike and dip, such as planes solved from points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <source>Contour interval</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <source>Metres of height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <source>Heights of the ground: of the attitudes, and to cut the contours at.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <source>Structure contours</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <source>Lines with their height in elev, and where = below_ground or above_ground.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>True thickness across units</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>Takes lines drawn from the base of a unit to its top and gives the thickness at right angles to the bedding, on sloping ground and whatever the direction of the line. Only the two ends count, with the heights of the DEM there.
+
+Strike and dip come from fields of the lines, or are the mean of the attitudes within a distance of each line. sig_thick is the 1-sigma that places, heights and attitude leave. The row also holds the width on the map, the slope and the azimuth of the line, from which the thickness follows: width x cos(azimuth - dip direction) x sin(dip) + width x tan(slope) x cos(dip).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>Lines from base to top</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>Each from the base of a unit to its top; only the first and the last vertex count.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Polarity</source>
+      <translation>Polaridad</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>upright or overturned, of lines with their own strike and dip.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>Bedding measured around, with the fields strike, dip and sig_pole. Used for lines without a strike and dip of their own.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>Distance</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>Metres from a line within which attitudes are averaged, as poles.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>Thicknesses</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>The lines with thickness, sig_thick, and the attitude, width and slope used.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>STRIKE_FIELD and DIP_FIELD are needed together.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>ATTITUDES: the layer has no fields strike and dip.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/planes/true_thickness.py" />
+      <source>{count} rows of ATTITUDES are no planes with a place and were left out.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -840,462 +1810,1156 @@ Say first how the readings are written (notation) and which fields hold them. tr
 Every row comes out. A row that cannot be used keeps its place and its attributes, has empty results, its own mark on the map, and the reason in the field remark. The report counts them and gives a sentence for the methods section of a paper.
 
 Results support, and do not replace, licensed professional judgement. Magnetic readings fail near iron, power lines and in magnetic storms.</source>
-      <translation type="unfinished" />
+      <translation>Lleva las lecturas de una brújula de aguja a orientaciones verdaderas: lee la notación que usted usó, toma la declinación de cada lugar y fecha, tiene en cuenta el ajuste del limbo de la brújula y dibuja símbolos de rumbo y buzamiento bien orientados en la proyección del mapa.
+
+Indique primero cómo están escritas las lecturas (notación) y qué campos las contienen. verdadero = lectura + (D - S), donde D es la declinación y S el ajuste del limbo, ambos positivos al este.
+
+Salen todas las filas. La que no se puede usar conserva su posición y sus atributos, y lleva los resultados vacíos, una marca propia en el mapa y el motivo en el campo remark. El informe las cuenta y da una frase para el apartado de métodos de un artículo.
+
+Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilitado. Las lecturas magnéticas fallan cerca de hierro y líneas eléctricas, y durante las tormentas magnéticas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Stations with readings</source>
-      <translation type="unfinished" />
+      <translation>Estaciones con lecturas</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Point layer, one row a reading. Positions are taken from the geometry.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/readings/correct_readings.py" />
-      <source>Attitudes</source>
-      <translation type="unfinished" />
+      <translation>Capa de puntos, una fila por lectura. Las posiciones se toman de la geometría.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>The input's fields, then true strike, dip, trend, plunge, uncertainties, symbol and what was noticed.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/readings/correct_readings.py" />
-      <source>Report</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/readings/correct_readings.py" />
-      <source>HTML files (*.html)</source>
-      <translation type="unfinished" />
+      <translation>Los campos de la entrada y, a continuación, rumbo verdadero, buzamiento, azimut de inmersión, inmersión, incertidumbres, símbolo y observaciones.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Counts, declinations, ring settings, rejected rows and a sentence for the methods section.</source>
-      <translation type="unfinished" />
+      <translation>Recuentos, declinaciones, ajustes del limbo, filas rechazadas y una frase para el apartado de métodos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Least declination used</source>
-      <translation type="unfinished" />
+      <translation>Menor declinación usada</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Greatest declination used</source>
-      <translation type="unfinished" />
+      <translation>Mayor declinación usada</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
-      <source>Notation: how the readings are written</source>
-      <translation type="unfinished" />
+      <source>Notation: how the readings are written (choose one)</source>
+      <translation>Notación: cómo están escritas las lecturas (elija una)</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>strike_right: strike with the dip to the right. strike_left: strike with the dip to the left. strike_letter: strike, dip and a letter such as SE for the side of the dip. dip_direction: azimuth of the dip, and dip. line: trend and plunge. text: the whole attitude in one field, such as N45E/30SE.</source>
-      <translation type="unfinished" />
+      <translation>strike_right: rumbo con el buzamiento a la derecha. strike_left: rumbo con el buzamiento a la izquierda. strike_letter: rumbo, buzamiento y una letra, como SE, para el lado del buzamiento. dip_direction: dirección de buzamiento y buzamiento. line: azimut de inmersión e inmersión. text: la orientación completa en un solo campo, como N45E/30SE. Las letras son las inglesas (N, E, S, W): W es el oeste.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Azimuth</source>
-      <translation type="unfinished" />
+      <translation>Azimut</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Strike, dip direction or trend as read: a number, or text such as N45W.</source>
-      <translation type="unfinished" />
+      <translation>Rumbo, dirección de buzamiento o azimut de inmersión tal como se leyó: un número, o texto como N45W (W es el oeste).</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Dip or plunge</source>
-      <translation type="unfinished" />
+      <translation>Buzamiento o inmersión</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>0 to 90, a number, or text with a letter such as 30SE.</source>
-      <translation type="unfinished" />
+      <translation>De 0 a 90: un número, o texto con una letra, como 30SE.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Dip letter</source>
-      <translation type="unfinished" />
+      <translation>Letra del buzamiento</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Side of the dip: N, NE, E and so on.</source>
-      <translation type="unfinished" />
+      <translation>Lado del buzamiento: N, NE, E, etc., con las letras inglesas (N, E, S, W). W es el oeste; la O no se admite.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Attitude as text</source>
-      <translation type="unfinished" />
+      <translation>Orientación como texto</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>For the notation text: N45E/30SE, 045/30SE, 045/30, E-W 20 S, horizontal, vertical N20W.</source>
-      <translation type="unfinished" />
+      <translation>Para la notación text: N45E/30SE, 045/30SE, 045/30, E-W 20 S, horizontal, vertical N20W. W es el oeste.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>What a bare pair such as 045/30 means</source>
-      <translation type="unfinished" />
+      <translation>Qué significa un par sin letras, como 045/30</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Needed only where text rows give two numbers and no letter.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/readings/correct_readings.py" />
-      <source>Kind of structure</source>
-      <translation type="unfinished" />
+      <translation>Solo hace falta si hay filas de texto con dos números y ninguna letra.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Such as bedding, joint, lineation.</source>
-      <translation type="unfinished" />
+      <translation>Por ejemplo, bedding (estratificación), joint (diaclasa) o lineation (lineación).</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Your words for the kinds</source>
-      <translation type="unfinished" />
+      <translation>Sus palabras para los tipos</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Your word = kind, such as S0=bedding;S1=cleavage;L1=lineation. Kinds: {kinds}.</source>
-      <translation type="unfinished" />
+      <translation>Su palabra = tipo, por ejemplo S0=bedding;diaclasa=joint;L1=lineation. Tipos: {kinds}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Kind of rows that do not say</source>
-      <translation type="unfinished" />
+      <translation>Tipo de las filas que no lo indican</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Used where the field is empty.</source>
-      <translation type="unfinished" />
+      <translation>Se usa donde el campo está vacío.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
-      <source>Polarity</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/sections/attitude_block.py" />
       <source>upright or overturned.</source>
-      <translation type="unfinished" />
+      <translation>upright (normal) u overturned (invertida).</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Your words for polarity</source>
-      <translation type="unfinished" />
+      <translation>Sus palabras para la polaridad</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Such as: ok=upright;inv=overturned</source>
-      <translation type="unfinished" />
+      <translation>Por ejemplo: normal=upright;inv=overturned</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Dips over 90 mean overturned</source>
-      <translation type="unfinished" />
+      <translation>Un buzamiento mayor de 90 significa invertido</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Reads 110 as a dip of 70 toward the other side, overturned. Otherwise such rows are rejected.</source>
-      <translation type="unfinished" />
+      <translation>Lee 110 como un buzamiento de 70 hacia el otro lado, invertido. Si no, esas filas se rechazan.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Rake (pitch)</source>
-      <translation type="unfinished" />
+      <translation>Cabeceo (rake, pitch)</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Of lines measured in a plane; azimuth and dip of the row are then the plane.</source>
-      <translation type="unfinished" />
+      <translation>De líneas medidas sobre un plano; el azimut y el buzamiento de la fila son entonces los del plano.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>How the rake is counted</source>
-      <translation type="unfinished" />
+      <translation>Cómo se cuenta el cabeceo</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>from_strike: 0 to 180 from the strike that has the dip to its right. with_letter: 0 to 90 and the letter of the end it is counted from, such as 65NE.</source>
-      <translation type="unfinished" />
+      <translation>from_strike: de 0 a 180 desde el rumbo que tiene el buzamiento a su derecha. with_letter: de 0 a 90 y la letra del extremo desde el que se cuenta, como 65NE.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Unit of the azimuths</source>
-      <translation type="unfinished" />
+      <translation>Unidad de los azimutes</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>degree, gon (400 to the circle) or mil6400 (6400 to the circle). Dips are in degrees.</source>
-      <translation type="unfinished" />
+      <translation>degree (grados sexagesimales), gon (400 en la circunferencia) o mil6400 (6400 en la circunferencia). Los buzamientos van en grados.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Numbers that mean no reading</source>
-      <translation type="unfinished" />
+      <translation>Números que significan «sin lectura»</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Only for azimuth and dip.</source>
-      <translation type="unfinished" />
+      <translation>Solo para azimut y buzamiento.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Uncertainty of a reading</source>
-      <translation type="unfinished" />
+      <translation>Incertidumbre de una lectura</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>1-sigma, degrees. 2 is usual for a hand-held compass on a natural surface.</source>
-      <translation type="unfinished" />
+      <translation>1 sigma, en grados. 2 es lo habitual con brújula de mano sobre una superficie natural.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Go on although the azimuths look corrected already</source>
-      <translation type="unfinished" />
+      <translation>Continuar aunque los azimutes parezcan ya corregidos</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>A layer that this tool wrote holds true azimuths; correcting them again doubles the correction.</source>
-      <translation type="unfinished" />
+      <translation>Una capa escrita por esta herramienta contiene azimutes verdaderos; corregirlos otra vez duplica la corrección.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Say how the readings are written: NOTATION is one of {words}.</source>
-      <translation type="unfinished" />
+      <translation>Indique cómo están escritas las lecturas: NOTATION es uno de estos valores: {words}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Notation {notation} needs {key}.</source>
-      <translation type="unfinished" />
+      <translation>La notación {notation} necesita {key}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>RAKE_FIELD is given, so RAKE_MEANS must say how the rake is counted.</source>
-      <translation type="unfinished" />
+      <translation>Se indicó RAKE_FIELD: RAKE_MEANS debe decir cómo se cuenta el cabeceo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>{key}: {entry} does not end in one of {allowed}.</source>
-      <translation type="unfinished" />
+      <translation>{key}: {entry} no acaba en ninguno de estos valores: {allowed}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>NULL_VALUES: {entry} is no number.</source>
-      <translation type="unfinished" />
+      <translation>NULL_VALUES: {entry} no es un número.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>Rows that do not say their kind are read as {kind}, since the notation is line.</source>
-      <translation type="unfinished" />
+      <translation>Las filas que no indican su tipo se leen como {kind}, porque la notación es line.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
       <source>The field {name} of this layer was already corrected to true north (the layer has azim_read and correction). Use azim_read, set NORTH to true, or set FORCE to go on.</source>
-      <translation type="unfinished" />
+      <translation>El campo {name} de esta capa ya se corrigió al norte verdadero (la capa tiene azim_read y correction). Use azim_read, ponga NORTH en true, o marque FORCE para continuar.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>Compass readings corrected to true north</source>
-      <translation type="unfinished" />
+      <translation>Lecturas de brújula corregidas al norte verdadero</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>For the methods section</source>
-      <translation type="unfinished" />
+      <translation>Para el apartado de métodos</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>Renamed fields</source>
-      <translation type="unfinished" />
+      <translation>Campos renombrados</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>These fields of the input have names of the output; their values are unchanged.</source>
-      <translation type="unfinished" />
+      <translation>Estos campos de la entrada tienen nombres propios de la salida; sus valores no cambian.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>in the input</source>
-      <translation type="unfinished" />
+      <translation>en la entrada</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>in the output</source>
-      <translation type="unfinished" />
+      <translation>en la salida</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>Rows</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/readings/readings_report.py" />
-      <source>status</source>
-      <translation type="unfinished" />
+      <translation>Filas</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>rows</source>
-      <translation type="unfinished" />
+      <translation>filas</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
-      <source>ok</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/readings/readings_report.py" />
-      <source>warning</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/readings/readings_report.py" />
-      <source>rejected</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sections/attitudes_report.py" />
       <source>read in all</source>
-      <translation type="unfinished" />
+      <translation>leídas en total</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>Look at this first</source>
-      <translation type="unfinished" />
+      <translation>Mire esto primero</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sections/attitudes_report.py" />
       <source>code</source>
-      <translation type="unfinished" />
+      <translation>código</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>what was noticed</source>
-      <translation type="unfinished" />
+      <translation>qué se observó</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sections/attitudes_report.py" />
       <source>What was noticed, row by row</source>
-      <translation type="unfinished" />
+      <translation>Qué se observó, fila por fila</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sections/attitudes_report.py" />
       <source>first row ids</source>
-      <translation type="unfinished" />
+      <translation>identificadores de las primeras filas</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sections/attitudes_report.py" />
       <source>for example</source>
-      <translation type="unfinished" />
+      <translation>por ejemplo</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>Declination</source>
-      <translation type="unfinished" />
+      <translation>Declinación</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>rows by source of their declination</source>
-      <translation type="unfinished" />
+      <translation>filas según la procedencia de su declinación</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>declination used, east positive</source>
-      <translation type="unfinished" />
+      <translation>declinación usada, positiva al este</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>dates</source>
-      <translation type="unfinished" />
+      <translation>fechas</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>ring setting of the compass, east positive</source>
-      <translation type="unfinished" />
+      <translation>ajuste del limbo de la brújula, positivo al este</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>grid of the grid readings</source>
-      <translation type="unfinished" />
+      <translation>cuadrícula de las lecturas de cuadrícula</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>what</source>
-      <translation type="unfinished" />
+      <translation>dato</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>value</source>
-      <translation type="unfinished" />
+      <translation>valor</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>none</source>
-      <translation type="unfinished" />
+      <translation>no hay</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>{low}° to {high}°</source>
-      <translation type="unfinished" />
+      <translation>de {low}° a {high}°</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>none used</source>
-      <translation type="unfinished" />
+      <translation>no se usó ninguna</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>{first} to {last}</source>
-      <translation type="unfinished" />
+      <translation>de {first} a {last}</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>ring taken as 0 in {count} rows, since nobody set it</source>
-      <translation type="unfinished" />
+      <translation>limbo tomado como 0 en {count} filas, porque nadie indicó su ajuste</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>{setting}° in {count} rows</source>
-      <translation type="unfinished" />
+      <translation>{setting}° en {count} filas</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>no magnetic rows</source>
-      <translation type="unfinished" />
+      <translation>no hay filas magnéticas</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>Of {read} field readings (notation {notation}), {done} were reduced to true north.</source>
-      <translation type="unfinished" />
+      <translation>De {read} lecturas de campo (notación {notation}), {done} se redujeron al norte verdadero.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>Declinations at each place and date ({dates}) are from {model} and run from {span}.</source>
-      <translation type="unfinished" />
+      <translation>Las declinaciones de cada lugar y fecha ({dates}) proceden de {model} (valores: {span}).</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>{count} readings use a declination given by the mapper.</source>
-      <translation type="unfinished" />
+      <translation>{count} lecturas usan una declinación dada por el cartógrafo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>The compass ring was taken as set to 0 unless noted otherwise.</source>
-      <translation type="unfinished" />
+      <translation>El limbo de la brújula se tomó como ajustado a 0 salvo que se indicara otra cosa.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>A reading's uncertainty is taken as {sigma}° (1-sigma); {rejected} readings were rejected.</source>
+      <translation>La incertidumbre de una lectura se toma como {sigma}° (1 sigma); se rechazaron {rejected} lecturas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Attitudes were carried along a fold axis that trends {trend} and plunges {plunge} degrees, falling with it, over at most {reach} m.</source>
+      <translation>Las orientaciones se proyectaron según un eje de pliegue de azimut {trend} e inmersión {plunge} grados, descendiendo con él, a {reach} m como máximo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Planes were carried along their own strike at the same height, level planes and lines squarely to the section, over at most {reach} m.</source>
+      <translation>Los planos se proyectaron según su propio rumbo a la misma cota; los planos horizontales y las líneas, perpendicularmente al corte; a {reach} m como máximo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Attitudes were carried squarely to the section at the same height, over at most {reach} m.</source>
+      <translation>Las orientaciones se proyectaron perpendicularmente al corte a la misma cota, a {reach} m como máximo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Points with true strike and dip, or trend and plunge, such as the output of the correction.</source>
+      <translation>Puntos con rumbo verdadero y buzamiento, o con azimut de inmersión e inmersión, como la salida de la corrección.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Tells lines from planes in rows that have both.</source>
+      <translation>Distingue líneas de planos en las filas que tienen ambos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>True, with the dip to the right.</source>
+      <translation>Verdadero, con el buzamiento a la derecha.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Trend of lines</source>
+      <translation>Azimut de inmersión de las líneas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>True.</source>
+      <translation>Verdadero.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Plunge of lines</source>
+      <translation>Inmersión de las líneas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>In the unit of heights. Where it is empty the DEM is read.</source>
+      <translation>En la unidad de las cotas. Donde está vacía se lee el MDE.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Greatest distance of carrying</source>
+      <translation>Distancia máxima de proyección</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Metres from an attitude to where it lands, along the way it is carried.</source>
+      <translation>Metros desde una orientación hasta donde cae, según la dirección en que se proyecta.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Rule of carrying</source>
+      <translation>Regla de proyección</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>perpendicular: square to the section, at the same height. along_strike: along each plane's own strike, at the same height; level planes and lines go squarely. along_axis: along the fold axis given below, falling with it.</source>
+      <translation>perpendicular: perpendicularmente al corte, a la misma cota. along_strike: según el rumbo de cada plano, a la misma cota; los planos horizontales y las líneas van perpendicularmente. along_axis: según el eje de pliegue indicado abajo, descendiendo con él.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Trend of the fold axis</source>
+      <translation>Azimut de inmersión del eje de pliegue</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Degrees from true north, toward the downward end. Needed for along_axis.</source>
+      <translation>Grados desde el norte verdadero, hacia el extremo que baja. Necesario para along_axis.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Plunge of the fold axis</source>
+      <translation>Inmersión del eje de pliegue</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Degrees, 0 to 85. Needed for along_axis.</source>
+      <translation>Grados, de 0 a 85. Necesario para along_axis.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Legs of a bent section</source>
+      <translation>Tramos de un corte quebrado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>nearest: an attitude lands on the leg it has least far to go to. every: on each leg within the distance.</source>
+      <translation>nearest: la orientación cae en el tramo más próximo. every: en cada tramo que esté dentro de la distancia.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>The attitudes have no coordinate reference system that leads to places on Earth.</source>
+      <translation>Las orientaciones no tienen un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>The attitudes have neither strike and dip nor trend and plunge: name the fields.</source>
+      <translation>Las orientaciones no tienen ni rumbo y buzamiento ni azimut de inmersión e inmersión: indique los campos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>Give a DEM, or a field with the height of each attitude: without heights nothing has its place.</source>
+      <translation>Indique un MDE, o un campo con la cota de cada orientación: sin cotas nada se puede situar.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>The rule along_axis needs AXIS_TREND and AXIS_PLUNGE.</source>
+      <translation>La regla along_axis necesita AXIS_TREND y AXIS_PLUNGE.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitude_block.py" />
+      <source>A fold axis that plunges {value} degrees leads to no section: {limit} is the most.</source>
+      <translation>Un eje de pliegue con inmersión de {value} grados no lleva a ningún corte: {limit} es el máximo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <source>Attitudes on sections</source>
+      <translation>Orientaciones sobre cortes geológicos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <source>attitudes</source>
+      <translation>orientaciones</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <source>on a section, nothing to note</source>
+      <translation>en un corte, sin observaciones</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <source>on a section, with a warning</source>
+      <translation>en un corte, con aviso</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <source>outside: on no section</source>
+      <translation>fuera: en ningún corte</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <source>How they were carried</source>
+      <translation>Cómo se proyectaron</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <source>section</source>
+      <translation>corte</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <source>length, m</source>
+      <translation>longitud, m</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <source>legs, and the azimuth at their beginning</source>
+      <translation>tramos, y azimut en su inicio</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/attitudes_report.py" />
+      <source>Outside</source>
+      <translation>Fuera</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Draw sections</source>
       <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Draws each section line to scale in one run: the ground with its map units, contacts and faults, attitudes at their apparent dip, axes in metres, letters and compass points at the ends, bends, scale bar and legend. Angles are drawn with the vertical exaggeration, numbers are printed true; the exaggeration and the rule of carrying stand on the figure.
+
+FIGURE ends in .pdf, .svg or .png; each section is a page. PACKAGE is a GeoPackage with all of it as styled layers in section space, an empty layer to draw the interpretation on, and a QGIS project with the print layout: open it from the Browser panel and go on. A package that you have drawn on is never overwritten.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>PDF files (*.pdf)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>SVG files (*.svg)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>PNG files (*.png)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Figure</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>The drawn sections, as PDF, SVG or PNG by the ending of the file's name.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Package</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>GeoPackage files (*.gpkg)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>The same as layers to go on with, together with a project that holds the print layout.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Printed on the figure.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <location filename="../processing_algs/sections/package.py" />
+      <source>Map units</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Letters of the units</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Areas. Colours are those of the layer's style where it is drawn by this field.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Contacts</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Names of the contacts</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Lines. Those with fields strike and dip are drawn at their apparent dip.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Faults</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Names of the faults</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Scale, 1 to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Denominator of the horizontal scale. Without one, the longest section fits an A3 sheet.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Map units are drawn as</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>stripe: along the ground. fill: down to the lower edge. none: not at all.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Height of the lower edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Metres above sea level. Without one, there is room to draw in below the ground.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <source>Length of the ticks</source>
+      <translation>Longitud de los trazos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Millimetres on paper.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Metres between places where the height is read; 0 is the side of the DEM's cells.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Name things as GeMS does</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Letters the sections A, B, C in their order, begins the names of layers with CSA, CSB and so on, and makes CSAContactsAndFaults and CSAMapUnitPolys to draw on. x is the distance and y the height, so the vertical exaggeration must be 1.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Give a FIGURE, a PACKAGE, or both.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>FIGURE: {name} ends in none of {allowed}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>PACKAGE: {name} does not end in .gpkg.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>PACKAGE: {name} holds {count} features of an interpretation that somebody drew; choose another file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>In GeMS y is the height itself: set VE to 1.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>GeMS letters its sections A, B, C: leave NAME_FIELD empty, or GEMS unset.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>{name} failed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>No section has any ground under it: the DEM lies elsewhere, or has a gap.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Another page: {path}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>No vertical exaggeration.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Vertical exaggeration {ve} times.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Scale 1:{scale}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Heights in metres above sea level, from {name}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>The farther off an attitude was, the paler it is.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Numbers: apparent dips and plunges in degrees, not exaggerated.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>For lack of room, {count} numbers or names are left out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>The package could not be written to {place}: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/package.py" />
+      <source>Section {first}–{last}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/package.py" />
+      <source>Contacts and faults</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/package.py" />
+      <source>The project could not be stored: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/package.py" />
+      <source>in {count} legs from {first} to {last}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/package.py" />
+      <source>toward {azimuths}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/package.py" />
+      <source>, then </source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/package.py" />
+      <source>Drawn {way}; {length} m along the ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <source>Carries attitudes onto section lines by the rule you choose and gives each the dip it shows there. app_dip is positive where the bed goes down in the direction in which the section is drawn; app_dip_ve is the angle as drawn with vertical exaggeration. Lines are projected squarely and show their apparent plunge.
+
+An attitude that lies farther off than DISTANCE, or beside no part of a section, is never moved to an end: it is counted as OUTSIDE and listed in the report. offset says over what distance each was carried, positive from the right of the section; code says what was noticed.</source>
+      <translation>Proyecta orientaciones sobre líneas de corte según la regla elegida y da a cada una el buzamiento que muestra allí. app_dip es positivo donde la capa baja en el sentido en que se dibuja el corte; app_dip_ve es el ángulo dibujado con la exageración vertical. Las líneas se proyectan perpendicularmente y muestran su inmersión aparente.
+
+Una orientación que queda más lejos que DISTANCE, o frente a ninguna parte de un corte, nunca se lleva a un extremo: se cuenta como OUTSIDE y se enumera en el informe. offset dice a qué distancia se proyectó cada una, positiva desde la derecha del corte; code dice qué se observó.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <source>Heights of the ground, for attitudes without a height of their own.</source>
+      <translation>Cotas del terreno, para las orientaciones sin cota propia.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <source>Metres of section space, whatever the slope.</source>
+      <translation>Metros del espacio del corte, sea cual sea la pendiente.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <source>Ticks at the apparent dip, exaggerated as the section is, each through its datum.</source>
+      <translation>Trazos con el buzamiento aparente, exagerados como el corte, cada uno por su dato.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <source>Ticks at the true apparent dip, in the plane of the section, for 3-D views and elevation profiles.</source>
+      <translation>Trazos con el buzamiento aparente sin exagerar, en el plano del corte, para vistas 3D y perfiles de elevación.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <source>Counts, the rule, the sections, and which attitudes lie outside.</source>
+      <translation>Recuentos, la regla, los cortes y qué orientaciones quedan fuera.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Contacts and units on sections</source>
+      <translation>Contactos y unidades sobre cortes geológicos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Finds where contacts or faults cross section lines, with distance and height; or, from areas, the stretches of each map unit along the ground of the section. Lines cross exactly where both maps draw them.
+
+Where a plane is known for a crossing, its apparent dip is given: the line's own strike and dip, else the nearest attitude of the same name, else the nearest attitude within the distance. dip_from says which, dip_away how far off it was measured.
+
+Rows of the layer that meet no section are counted as OUTSIDE.</source>
+      <translation>Halla dónde cortan los contactos o fallas a las líneas de corte, con distancia y cota; o, a partir de polígonos, los intervalos de cada unidad cartográfica a lo largo del terreno del corte. Las líneas se cruzan exactamente donde las dibujan ambos mapas.
+
+Donde se conoce un plano para un cruce se da su buzamiento aparente: el rumbo y buzamiento de la propia línea; si no, la orientación más próxima del mismo nombre; si no, la más próxima dentro de la distancia. dip_from dice cuál; dip_away, a qué distancia se midió.
+
+Las filas de la capa que no tocan ningún corte se cuentan como OUTSIDE.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Contacts, faults or units</source>
+      <translation>Contactos, fallas o unidades</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Lines give points where they cross the sections, areas give stretches.</source>
+      <translation>Las líneas dan puntos donde cruzan los cortes; los polígonos, intervalos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Name</source>
+      <translation>Nombre</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Name of the contact, fault or unit.</source>
+      <translation>Nombre del contacto, falla o unidad.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Strike of the line itself</source>
+      <translation>Rumbo de la propia línea</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>True, with the dip to the right. Without one, the field strike is taken if there is one.</source>
+      <translation>Verdadero, con el buzamiento a la derecha. Si no se indica, se toma el campo strike, si existe.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Dip of the line itself</source>
+      <translation>Buzamiento de la propia línea</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Without one, the field dip is taken if there is one.</source>
+      <translation>Si no se indica, se toma el campo dip, si existe.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Points with true strike and dip, for lines that have none of their own.</source>
+      <translation>Puntos con rumbo verdadero y buzamiento, para las líneas que no los tienen propios.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Without one, the field strike is taken if there is one.</source>
+      <translation>Si no se indica, se toma el campo strike, si existe.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Name of the contact an attitude belongs to</source>
+      <translation>Nombre del contacto al que pertenece una orientación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>An attitude whose name is that of the crossing is that contact's own plane and comes before nearer ones.</source>
+      <translation>Una orientación con el mismo nombre que el cruce es el plano propio de ese contacto y va por delante de otras más próximas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Kinds of attitudes to use</source>
+      <translation>Tipos de orientaciones que se usan</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Kinds between commas; they count where the attitudes have a field kind. Empty: all planes.</source>
+      <translation>Tipos separados por comas; cuentan si las orientaciones tienen el campo kind. Vacío: todos los planos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Greatest distance to an attitude</source>
+      <translation>Distancia máxima a una orientación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Metres from the crossing.</source>
+      <translation>Metros desde el cruce.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Points, or stretches of the ground: x distance, y height times exaggeration.</source>
+      <translation>Puntos, o intervalos del terreno: x distancia, y cota por exageración.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>The same with true heights.</source>
+      <translation>Lo mismo con cotas verdaderas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>Crossings or stretches</source>
+      <translation>Cruces o intervalos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>The contacts or units have no coordinate reference system that leads to places on Earth.</source>
+      <translation>Los contactos o unidades no tienen un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>The attitudes have no strike and dip: name the fields.</source>
+      <translation>Las orientaciones no tienen rumbo y buzamiento: indique los campos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_crossings.py" />
+      <source>KINDS: {entry} is none of {allowed}.</source>
+      <translation>KINDS: {entry} no es ninguno de estos: {allowed}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_profile.py" />
+      <source>Profile of the ground along sections</source>
+      <translation>Perfil del terreno a lo largo de cortes</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_profile.py" />
+      <source>Draws the ground along section lines that may bend and run in any direction. Distances are ground distances on the ellipsoid, in metres, whatever the CRS of the lines and of the DEM; heights lie bilinearly between the DEM's cells.
+
+In section space x is the distance and y the height times the vertical exaggeration. Where the DEM has a gap the profile is broken, never drawn at zero: each unbroken stretch is one line, and the row says dem_gap.</source>
+      <translation>Dibuja el terreno a lo largo de líneas de corte que pueden quebrarse e ir en cualquier dirección. Las distancias son sobre el terreno, medidas en el elipsoide, en metros, sea cual sea el SRC de las líneas y del MDE; las cotas se interpolan bilinealmente entre las celdas del MDE.
+
+En el espacio del corte, x es la distancia e y la cota por la exageración vertical. Donde el MDE tiene un hueco el perfil se interrumpe, nunca se dibuja en cero: cada intervalo continuo es una línea, y la fila dice dem_gap.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_profile.py" />
+      <source>Metres between places where the height is read; 0 is the side of the DEM's cells. Every vertex is read too.</source>
+      <translation>Metros entre los puntos donde se lee la cota; 0 es el lado de las celdas del MDE. También se lee en cada vértice.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_profile.py" />
+      <source>One line for each stretch of known ground: x distance, y height times exaggeration.</source>
+      <translation>Una línea por cada intervalo de terreno conocido: x distancia, y cota por exageración.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/section_profile.py" />
+      <source>The same as lines with true heights, for 3-D views and elevation profiles.</source>
+      <translation>Lo mismo, como líneas con cotas verdaderas, para vistas 3D y perfiles de elevación.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>Section lines</source>
+      <translation>Líneas de corte</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>Lines that may bend, drawn from the left end of the section to its right end. Between vertices a section runs along the shortest line on the ground.</source>
+      <translation>Líneas que pueden quebrarse, dibujadas del extremo izquierdo del corte al derecho. Entre vértices, el corte sigue la línea más corta sobre el terreno.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>Names of the sections</source>
+      <translation>Nombres de los cortes</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>Such as A-A'. Without a field, and where it is empty, sections are lettered A, B, C in their order.</source>
+      <translation>Por ejemplo, A-A'. Sin campo, y donde está vacío, los cortes se nombran A, B, C por su orden.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>Vertical exaggeration</source>
+      <translation>Exageración vertical</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>Height scale over length scale; 1 draws true angles. The map output is never exaggerated.</source>
+      <translation>Escala vertical entre escala horizontal; con 1 se dibujan los ángulos verdaderos. La salida en el mapa nunca se exagera.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>In section space</source>
+      <translation>En el espacio del corte</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>On the map, in three dimensions</source>
+      <translation>En el mapa, en tres dimensiones</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>Rows outside, on no section</source>
+      <translation>Filas fuera, en ningún corte</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>The section lines have no coordinate reference system that leads to places on Earth.</source>
+      <translation>Las líneas de corte no tienen un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>There is no section line in the layer.</source>
+      <translation>No hay ninguna línea de corte en la capa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>No section line can be used: {reason}</source>
+      <translation>No se puede usar ninguna línea de corte: {reason}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>A section line was left out: {reason}</source>
+      <translation>Se dejó fuera una línea de corte: {reason}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>Between its vertices a section runs along the shortest line on the ground, up to {value} m from the straight line that this layer's map shows. Add vertices where it must follow the drawn line.</source>
+      <translation>Entre sus vértices el corte sigue la línea más corta sobre el terreno, que se aparta hasta {value} m de la recta que muestra el mapa de esta capa. Añada vértices donde deba seguir la línea dibujada.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>A step of {value} m does not suit section {name}, which is {length} m long.</source>
+      <translation>Un paso de {value} m no conviene al corte {name}, que mide {length} m.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>Outside, on no section: {count} rows, first ids {ids}</source>
+      <translation>Fuera, en ningún corte: {count} filas, primeros identificadores: {ids}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/shared.py" />
+      <source>Outside, on no section: {count} rows, ids {ids}</source>
+      <translation>Fuera, en ningún corte: {count} filas, identificadores: {ids}</translation>
     </message>
   </context>
 </TS>
