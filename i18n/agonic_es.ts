@@ -25,6 +25,11 @@
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
+      <source>Planes and terrain</source>
+      <translation>Planos y terreno</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/base.py" />
       <location filename="../processing_algs/sections/attitudes_report.py" />
       <location filename="../processing_algs/sections/draw_section.py" />
       <location filename="../processing_algs/sections/package.py" />
@@ -69,7 +74,7 @@
     <message>
       <location filename="../processing_algs/base.py" />
       <source>{key}: the layer holds {found}, not {wanted}.</source>
-      <translation type="unfinished" />
+      <translation>{key}: la geometría de la capa es {found}, no {wanted}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
@@ -556,22 +561,22 @@
     <message>
       <location filename="../processing_algs/gis/destinations.py" />
       <source>{key}: rows cannot be added to a layer that is there already; choose a new one.</source>
-      <translation type="unfinished" />
+      <translation>{key}: no se pueden añadir filas a una capa que ya existe; elija una nueva.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/destinations.py" />
       <source>{key}: no file can be written at {place}.</source>
-      <translation type="unfinished" />
+      <translation>{key}: no se puede escribir ningún archivo en {place}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/destinations.py" />
       <source>{one} and {other} would go to the same place.</source>
-      <translation type="unfinished" />
+      <translation>{one} y {other} irían al mismo sitio.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/destinations.py" />
       <source>{key} would overwrite the layer of {input}; choose another place.</source>
-      <translation type="unfinished" />
+      <translation>{key} sobrescribiría la capa de {input}; elija otro sitio.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/field_model.py" />
@@ -702,7 +707,7 @@
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
       <source>GRID_CRS: {grid} has no grid from whose north azimuths could be counted.</source>
-      <translation type="unfinished" />
+      <translation>GRID_CRS: {grid} no tiene una cuadrícula a cuyo norte puedan referirse los azimutes.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
@@ -842,7 +847,7 @@
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>No position on Earth: the row has no point, or the layer no coordinate reference system. Nothing that depends on the place is known.</source>
-      <translation type="unfinished" />
+      <translation>Sin posición en la Tierra: la fila no tiene punto o la capa no tiene sistema de referencia de coordenadas. No se conoce nada de lo que depende del lugar.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -852,12 +857,12 @@
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Declination {value} is no number of degrees from -180 to 180; east is positive, west negative.</source>
-      <translation type="unfinished" />
+      <translation>La declinación {value} no es un número de grados entre -180 y 180; el este es positivo y el oeste negativo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Ring setting {value} is no number of degrees from -180 to 180; east is positive, west negative.</source>
-      <translation type="unfinished" />
+      <translation>El ajuste del limbo {value} no es un número de grados entre -180 y 180; el este es positivo y el oeste negativo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -877,7 +882,7 @@
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS.</source>
-      <translation type="unfinished" />
+      <translation>{grid} no tiene norte de cuadrícula aquí. ¿A qué cuadrícula se refiere el azimut? Indíquelo en GRID_CRS.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -888,6 +893,116 @@
       <location filename="../processing_algs/gis/remarks.py" />
       <source>No height is given for this row, and there is no DEM to take it from.</source>
       <translation>Esta fila no tiene cota y no hay MDE del que tomarla.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>A plane needs 3 points of known place and height; there are {count}.</source>
+      <translation>Un plano necesita 3 puntos de posición y cota conocidas; hay {count}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The points lie within {across} m of one line, which errors of {error} m explain: no plane.</source>
+      <translation>Los puntos se apartan menos de {across} m de una recta, lo que se explica por errores de {error} m: no hay plano.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The points are nearly on one line (thinness {value}), so the plane may turn about it.</source>
+      <translation>Los puntos están casi alineados (relación ancho/largo {value}), así que el plano puede girar en torno a esa línea.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The dip is hardly known: {low} to {high} degrees.</source>
+      <translation>El buzamiento apenas se conoce: de {low} a {high} grados.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The points lie {value} m off the plane, more than their errors explain: a wrong height, or no one plane. The ranges were widened.</source>
+      <translation>Los puntos se apartan {value} m del plano, más de lo que explican sus errores: una cota errónea, o no es un solo plano. Se ampliaron los intervalos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Points without a place or a height were left out, ids {ids}.</source>
+      <translation>Se dejaron fuera puntos sin posición o sin cota, identificadores: {ids}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>These points do not say to which plane they belong.</source>
+      <translation>Estos puntos no indican a qué plano pertenecen.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The row is a line, not a plane.</source>
+      <translation>La fila es una línea, no un plano.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The uncertainty {value} is outside 0 to 90; {used} was used.</source>
+      <translation>La incertidumbre {value} está fuera del intervalo de 0 a 90; se usó {used}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The DEM covers only a part of the ground within the radius; lines end or are unknown there.</source>
+      <translation>El MDE cubre solo una parte del terreno dentro del radio; allí las líneas se interrumpen o no se conocen.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The plane does not meet the ground within the radius.</source>
+      <translation>El plano no corta el terreno dentro del radio.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>One edge of the band lies nowhere within the radius.</source>
+      <translation>Un borde de la franja no aparece dentro del radio.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The DEM's coordinate reference system has an edge within the radius.</source>
+      <translation>El sistema de referencia de coordenadas del MDE tiene un borde dentro del radio.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>A horizontal plane has no contours, and those of a vertical one lie upon each other.</source>
+      <translation>Un plano horizontal no tiene contornos, y los de uno vertical se superponen.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The plane would have {count} contours; {most} is the most. Is the interval meant?</source>
+      <translation>El plano tendría {count} contornos; el máximo es {most}. ¿Es correcta la equidistancia?</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>No multiple of {interval} m lies within the reach of the plane over {radius} m.</source>
+      <translation>Ningún múltiplo de {interval} m queda entre las cotas que alcanza el plano en {radius} m.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>No attitude lies within {distance} m of the line.</source>
+      <translation>No hay ninguna orientación a menos de {distance} m de la línea.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The {count} attitudes around have no mean: none of their directions stands out.</source>
+      <translation>Las {count} orientaciones del entorno no tienen media: ninguna dirección predomina.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The line ends on the lower side of the bedding: overturned beds, or drawn from top to base, or a wrong dip.</source>
+      <translation>La línea acaba en el lado inferior de la estratificación: capas invertidas, línea dibujada de techo a base o buzamiento erróneo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The plane is {value} m above ground here; a hole does not meet it.</source>
+      <translation>El plano queda aquí {value} m sobre el terreno; un sondeo no lo corta.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The plane is vertical; a vertical hole does not meet it.</source>
+      <translation>El plano es vertical; un sondeo vertical no lo corta.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>No plane has the group "{value}".</source>
+      <translation>Ningún plano tiene el grupo «{value}».</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -1007,12 +1122,12 @@
     <message>
       <location filename="../processing_algs/gis/sinks.py" />
       <source>Cancelled before anything was written.</source>
-      <translation type="unfinished" />
+      <translation>Cancelado antes de escribir nada.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/sinks.py" />
       <source>A Shapefile holds {most} characters of a text, so texts were cut in: {fields}.</source>
-      <translation type="unfinished" />
+      <translation>Un Shapefile admite {most} caracteres por texto, así que se recortaron textos en: {fields}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/sinks.py" />
@@ -1092,34 +1207,36 @@ grid_mag es lo que se suma a un azimut magnético para trazarlo sobre la cuadrí
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Depth to a plane</source>
-      <translation type="unfinished" />
+      <translation>Profundidad de un plano</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Says at what depth a vertical hole meets a plane that was measured elsewhere, taking the plane to go on flat: plane_elev is the height of the plane above sea level at the hole, depth how far below ground it lies, sig_depth the 1-sigma that the attitude, the places and the heights leave. It grows with the distance.
 
 Each hole takes the nearest plane, or the nearest of its own group. Where the plane is above ground, so that the hole never meets it, the depth is negative and the row says above_ground.</source>
-      <translation type="unfinished" />
+      <translation>Dice a qué profundidad corta un sondeo vertical un plano medido en otro lugar, suponiendo que el plano no se curva: plane_elev es la cota del plano sobre el nivel del mar en el sondeo; depth, a qué profundidad está bajo el terreno; sig_depth, la 1 sigma que dejan la orientación, las posiciones y las cotas. Crece con la distancia.
+
+Cada sondeo toma el plano más próximo, o el más próximo de su grupo. Donde el plano queda sobre el terreno y el sondeo no llega a cortarlo, la profundidad es negativa y la fila dice above_ground.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Places of holes</source>
-      <translation type="unfinished" />
+      <translation>Posiciones de los sondeos</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Points, such as planned boreholes.</source>
-      <translation type="unfinished" />
+      <translation>Puntos, como sondeos proyectados.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Height of each hole's mouth</source>
-      <translation type="unfinished" />
+      <translation>Cota de la boca de cada sondeo</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Without a field, and where it is empty, the DEM is read.</source>
-      <translation type="unfinished" />
+      <translation>Sin campo, y donde está vacío, se lee el MDE.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
@@ -1138,38 +1255,38 @@ Each hole takes the nearest plane, or the nearest of its own group. Where the pl
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Height of each plane</source>
-      <translation type="unfinished" />
+      <translation>Cota de cada plano</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <location filename="../processing_algs/planes/structure_contours.py" />
       <source>Without a field, and where it is empty, the DEM is read at the point; planes solved here keep theirs.</source>
-      <translation type="unfinished" />
+      <translation>Sin campo, y donde está vacío, se lee el MDE en el punto; los planos hallados con estas herramientas conservan la suya.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Which plane</source>
-      <translation type="unfinished" />
+      <translation>Qué plano</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>nearest: of all planes. group: the nearest of those with the same value in the fields below.</source>
-      <translation type="unfinished" />
+      <translation>nearest: el más próximo de todos los planos. group: el más próximo de los que tienen el mismo valor en los campos de abajo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Group of a hole</source>
-      <translation type="unfinished" />
+      <translation>Grupo del sondeo</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Such as the name of the seam.</source>
-      <translation type="unfinished" />
+      <translation>Por ejemplo, el nombre de la capa.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Group of a plane</source>
-      <translation type="unfinished" />
+      <translation>Grupo del plano</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
@@ -1185,22 +1302,22 @@ Each hole takes the nearest plane, or the nearest of its own group. Where the pl
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Depths</source>
-      <translation type="unfinished" />
+      <translation>Profundidades</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>The points with plane_elev, depth and sig_depth, and which plane was used from how far.</source>
-      <translation type="unfinished" />
+      <translation>Los puntos con plane_elev, depth y sig_depth, y qué plano se usó y a qué distancia.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>MATCH is group, so GROUP_FIELD and PLANES_GROUP_FIELD are needed.</source>
-      <translation type="unfinished" />
+      <translation>MATCH es group: hacen falta GROUP_FIELD y PLANES_GROUP_FIELD.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>Group fields are given, but MATCH is nearest: set it to group.</source>
-      <translation type="unfinished" />
+      <translation>Se indicaron campos de grupo, pero MATCH es nearest: póngalo en group.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
@@ -1213,17 +1330,17 @@ Each hole takes the nearest plane, or the nearest of its own group. Where the pl
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>None of the {count} rows of PLANES is a plane with a place and a height.</source>
-      <translation type="unfinished" />
+      <translation>Ninguna de las {count} filas de PLANES es un plano con posición y cota.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>{count} rows of PLANES are no planes with a place and a height and were left out.</source>
-      <translation type="unfinished" />
+      <translation>{count} filas de PLANES no son planos con posición y cota, y se dejaron fuera.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>(none)</source>
-      <translation type="unfinished" />
+      <translation>(ninguno)</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/outcrop_trace.py" />
@@ -1288,34 +1405,36 @@ Sirve también para planos verticales y horizontales. Las líneas llevan la cota
     <message>
       <location filename="../processing_algs/planes/planes_along_traces.py" />
       <source>Planes along contact traces</source>
-      <translation type="unfinished" />
+      <translation>Planos a lo largo de trazas de contacto</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_along_traces.py" />
       <source>Reads the attitude of a contact from its own course over the ground: a window slides along each line, and where the line within it is bent enough, in plan or by the relief, a plane is laid through it by least squares. Elsewhere the row is rejected and says why: a straight stretch of trace belongs to every plane through it.
 
 Each row gives the stretch (from_m, to_m), the plane and how well it is known, as for planes from points. Points read between two vertices of a line share the vertices' errors, so a line drawn with few vertices counts for few points. Windows that overlap are not independent.</source>
-      <translation type="unfinished" />
+      <translation>Deduce la orientación de un contacto de su propia traza sobre el terreno: una ventana recorre cada línea y, donde la línea se curva lo bastante dentro de ella, en planta o por el relieve, se le ajusta un plano por mínimos cuadrados. En el resto la fila se rechaza y dice por qué: un intervalo recto de traza es común a todos los planos que pasan por él.
+
+Cada fila da el intervalo (from_m, to_m), el plano y con qué certeza se conoce, como en los planos a partir de puntos. Los puntos leídos entre dos vértices de una línea comparten los errores de los vértices, así que una línea dibujada con pocos vértices vale por pocos puntos. Las ventanas que se solapan no son independientes.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_along_traces.py" />
       <source>Contact lines</source>
-      <translation type="unfinished" />
+      <translation>Líneas de contacto</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_along_traces.py" />
       <source>Traces of contacts, faults or other surfaces as they crop out.</source>
-      <translation type="unfinished" />
+      <translation>Trazas de contactos, fallas u otras superficies tal como afloran.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_along_traces.py" />
       <source>Window</source>
-      <translation type="unfinished" />
+      <translation>Ventana</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_along_traces.py" />
       <source>Metres along the line that one plane is taken from; 0 takes the whole line.</source>
-      <translation type="unfinished" />
+      <translation>Metros a lo largo de la línea de los que se toma un plano; 0 toma la línea entera.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_along_traces.py" />
@@ -1327,12 +1446,12 @@ Each row gives the stretch (from_m, to_m), the plane and how well it is known, a
     <message>
       <location filename="../processing_algs/planes/planes_along_traces.py" />
       <source>Metres by which the window moves on.</source>
-      <translation type="unfinished" />
+      <translation>Metros que avanza la ventana.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_along_traces.py" />
       <source>A point with the attitude of each window, on the trace, with strike-and-dip symbols.</source>
-      <translation type="unfinished" />
+      <translation>Un punto con la orientación de cada ventana, sobre la traza, con símbolos de rumbo y buzamiento.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_from_points.py" />
@@ -1678,71 +1797,75 @@ Toda la geometría se resuelve en metros sobre el elipsoide y con norte verdader
     <message>
       <location filename="../processing_algs/planes/shared.py" />
       <source>{key}: the heights are not known; give DEM or {field}.</source>
-      <translation type="unfinished" />
+      <translation>{key}: no se conocen las cotas; indique DEM o {field}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/structure_contours.py" />
       <source>Structure contours of planes</source>
-      <translation type="unfinished" />
+      <translation>Contornos estructurales de planos</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/structure_contours.py" />
       <source>Draws the contours of a plane that was measured at one place, taking it to go on flat within the radius. They run along strike, at whole multiples of the interval above sea level.
 
 With a DEM each contour is cut at the outcrop: below_ground is where the surface still lies in the ground, above_ground where it has been worn away. Horizontal and vertical planes have no contours to draw.</source>
-      <translation type="unfinished" />
+      <translation>Dibuja los contornos estructurales de un plano medido en un punto, suponiendo que no se curva dentro del radio. Siguen el rumbo, a múltiplos enteros de la equidistancia sobre el nivel del mar.
+
+Con un MDE, cada contorno se corta en el afloramiento: below_ground es donde la superficie sigue bajo el terreno; above_ground, donde se ha erosionado. Los planos horizontales y los verticales no tienen contornos que dibujar.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/structure_contours.py" />
       <source>Points with true strike and dip, such as planes solved from points.</source>
-      <translation type="unfinished" />
+      <translation>Puntos con rumbo verdadero y buzamiento, como planos hallados a partir de puntos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/structure_contours.py" />
       <source>Contour interval</source>
-      <translation type="unfinished" />
+      <translation>Equidistancia</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/structure_contours.py" />
       <source>Metres of height.</source>
-      <translation type="unfinished" />
+      <translation>Metros de cota.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/structure_contours.py" />
       <source>Heights of the ground: of the attitudes, and to cut the contours at.</source>
-      <translation type="unfinished" />
+      <translation>Cotas del terreno: las de las orientaciones y las que cortan los contornos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/structure_contours.py" />
       <source>Structure contours</source>
-      <translation type="unfinished" />
+      <translation>Contornos estructurales</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/structure_contours.py" />
       <source>Lines with their height in elev, and where = below_ground or above_ground.</source>
-      <translation type="unfinished" />
+      <translation>Líneas con su cota en elev, y where = below_ground o above_ground.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>True thickness across units</source>
-      <translation type="unfinished" />
+      <translation>Espesor verdadero de unidades</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>Takes lines drawn from the base of a unit to its top and gives the thickness at right angles to the bedding, on sloping ground and whatever the direction of the line. Only the two ends count, with the heights of the DEM there.
 
 Strike and dip come from fields of the lines, or are the mean of the attitudes within a distance of each line. sig_thick is the 1-sigma that places, heights and attitude leave. The row also holds the width on the map, the slope and the azimuth of the line, from which the thickness follows: width x cos(azimuth - dip direction) x sin(dip) + width x tan(slope) x cos(dip).</source>
-      <translation type="unfinished" />
+      <translation>Toma líneas dibujadas de la base de una unidad a su techo y da el espesor perpendicular a la estratificación, en terreno inclinado y sea cual sea la dirección de la línea. Solo cuentan los dos extremos, con las cotas del MDE en ellos.
+
+El rumbo y el buzamiento se toman de campos de las líneas, o son la media de las orientaciones que hay hasta cierta distancia de cada línea. sig_thick es la 1 sigma que dejan las posiciones, las cotas y la orientación. La fila contiene además la anchura en el mapa, la pendiente y el azimut de la línea, de los que resulta el espesor: anchura x cos(azimut - dirección de buzamiento) x sen(buzamiento) + anchura x tan(pendiente) x cos(buzamiento).</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>Lines from base to top</source>
-      <translation type="unfinished" />
+      <translation>Líneas de base a techo</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>Each from the base of a unit to its top; only the first and the last vertex count.</source>
-      <translation type="unfinished" />
+      <translation>Cada una de la base de una unidad a su techo; solo cuentan el primer vértice y el último.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
@@ -1754,47 +1877,47 @@ Strike and dip come from fields of the lines, or are the mean of the attitudes w
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>upright or overturned, of lines with their own strike and dip.</source>
-      <translation type="unfinished" />
+      <translation>upright (normal) u overturned (invertida), de las líneas con rumbo y buzamiento propios.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>Bedding measured around, with the fields strike, dip and sig_pole. Used for lines without a strike and dip of their own.</source>
-      <translation type="unfinished" />
+      <translation>Estratificación medida en los alrededores, con los campos strike, dip y sig_pole. Se usa para las líneas sin rumbo y buzamiento propios.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>Distance</source>
-      <translation type="unfinished" />
+      <translation>Distancia</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>Metres from a line within which attitudes are averaged, as poles.</source>
-      <translation type="unfinished" />
+      <translation>Metros desde una línea dentro de los cuales se promedian las orientaciones, como polos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>Thicknesses</source>
-      <translation type="unfinished" />
+      <translation>Espesores</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>The lines with thickness, sig_thick, and the attitude, width and slope used.</source>
-      <translation type="unfinished" />
+      <translation>Las líneas con thickness, sig_thick, y la orientación, anchura y pendiente usadas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>STRIKE_FIELD and DIP_FIELD are needed together.</source>
-      <translation type="unfinished" />
+      <translation>STRIKE_FIELD y DIP_FIELD van siempre juntos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>ATTITUDES: the layer has no fields strike and dip.</source>
-      <translation type="unfinished" />
+      <translation>ATTITUDES: la capa no tiene los campos strike y dip.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>{count} rows of ATTITUDES are no planes with a place and were left out.</source>
-      <translation type="unfinished" />
+      <translation>{count} filas de ATTITUDES no son planos con posición, y se dejaron fuera.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
@@ -2071,8 +2194,8 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
-      <source>These fields of the input have names of the output; their values are unchanged.</source>
-      <translation>Estos campos de la entrada tienen nombres propios de la salida; sus valores no cambian.</translation>
+      <source>These fields of the input have another name in the output; their values are unchanged.</source>
+      <translation>Estos campos de la entrada tienen otro nombre en la salida; sus valores no cambian.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
@@ -2414,130 +2537,132 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Draw sections</source>
-      <translation type="unfinished" />
+      <translation>Dibujar cortes geológicos</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Draws each section line to scale in one run: the ground with its map units, contacts and faults, attitudes at their apparent dip, axes in metres, letters and compass points at the ends, bends, scale bar and legend. Angles are drawn with the vertical exaggeration, numbers are printed true; the exaggeration and the rule of carrying stand on the figure.
 
 FIGURE ends in .pdf, .svg or .png; each section is a page. PACKAGE is a GeoPackage with all of it as styled layers in section space, an empty layer to draw the interpretation on, and a QGIS project with the print layout: open it from the Browser panel and go on. A package that you have drawn on is never overwritten.</source>
-      <translation type="unfinished" />
+      <translation>Dibuja a escala cada línea de corte de una sola vez: el terreno con sus unidades, contactos y fallas, las orientaciones con su buzamiento aparente, los ejes en metros, las letras y los puntos cardinales en los extremos, los quiebres, la escala gráfica y la leyenda. Los ángulos se dibujan con la exageración vertical y los números se imprimen sin exagerar; la exageración y la regla de proyección constan en la figura.
+
+FIGURE acaba en .pdf, .svg o .png; cada corte es una página. PACKAGE es un GeoPackage con todo ello como capas con estilo en el espacio del corte, una capa vacía para dibujar la interpretación y un proyecto de QGIS con la composición de impresión: ábralo desde el panel del navegador y continúe. Un paquete en el que ya se ha dibujado nunca se sobrescribe.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>PDF files (*.pdf)</source>
-      <translation type="unfinished" />
+      <translation>Archivos PDF (*.pdf)</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>SVG files (*.svg)</source>
-      <translation type="unfinished" />
+      <translation>Archivos SVG (*.svg)</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>PNG files (*.png)</source>
-      <translation type="unfinished" />
+      <translation>Archivos PNG (*.png)</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Figure</source>
-      <translation type="unfinished" />
+      <translation>Figura</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>The drawn sections, as PDF, SVG or PNG by the ending of the file's name.</source>
-      <translation type="unfinished" />
+      <translation>Los cortes dibujados, en PDF, SVG o PNG según la extensión del archivo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Package</source>
-      <translation type="unfinished" />
+      <translation>Paquete</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>GeoPackage files (*.gpkg)</source>
-      <translation type="unfinished" />
+      <translation>Archivos GeoPackage (*.gpkg)</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>The same as layers to go on with, together with a project that holds the print layout.</source>
-      <translation type="unfinished" />
+      <translation>Lo mismo, como capas para seguir trabajando, junto con un proyecto que contiene la composición de impresión.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Printed on the figure.</source>
-      <translation type="unfinished" />
+      <translation>Consta en la figura.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <location filename="../processing_algs/sections/package.py" />
       <source>Map units</source>
-      <translation type="unfinished" />
+      <translation>Unidades cartográficas</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Letters of the units</source>
-      <translation type="unfinished" />
+      <translation>Siglas de las unidades</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Areas. Colours are those of the layer's style where it is drawn by this field.</source>
-      <translation type="unfinished" />
+      <translation>Polígonos. Los colores son los del estilo de la capa, si se dibuja según este campo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Contacts</source>
-      <translation type="unfinished" />
+      <translation>Contactos</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Names of the contacts</source>
-      <translation type="unfinished" />
+      <translation>Nombres de los contactos</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Lines. Those with fields strike and dip are drawn at their apparent dip.</source>
-      <translation type="unfinished" />
+      <translation>Líneas. Las que tienen los campos strike y dip se dibujan con su buzamiento aparente.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Faults</source>
-      <translation type="unfinished" />
+      <translation>Fallas</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Names of the faults</source>
-      <translation type="unfinished" />
+      <translation>Nombres de las fallas</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Scale, 1 to</source>
-      <translation type="unfinished" />
+      <translation>Escala, 1:</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Denominator of the horizontal scale. Without one, the longest section fits an A3 sheet.</source>
-      <translation type="unfinished" />
+      <translation>Denominador de la escala horizontal. Si no se indica, el corte más largo cabe en una hoja A3.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Map units are drawn as</source>
-      <translation type="unfinished" />
+      <translation>Las unidades se dibujan como</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>stripe: along the ground. fill: down to the lower edge. none: not at all.</source>
-      <translation type="unfinished" />
+      <translation>stripe: una banda a lo largo del terreno. fill: relleno hasta el borde inferior. none: no se dibujan.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Height of the lower edge</source>
-      <translation type="unfinished" />
+      <translation>Cota del borde inferior</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Metres above sea level. Without one, there is room to draw in below the ground.</source>
-      <translation type="unfinished" />
+      <translation>Metros sobre el nivel del mar. Si no se indica, queda espacio para dibujar bajo el terreno.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
@@ -2548,142 +2673,142 @@ FIGURE ends in .pdf, .svg or .png; each section is a page. PACKAGE is a GeoPacka
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Millimetres on paper.</source>
-      <translation type="unfinished" />
+      <translation>Milímetros en el papel.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Metres between places where the height is read; 0 is the side of the DEM's cells.</source>
-      <translation type="unfinished" />
+      <translation>Metros entre los puntos donde se lee la cota; 0 es el lado de las celdas del MDE.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Name things as GeMS does</source>
-      <translation type="unfinished" />
+      <translation>Usar los nombres de GeMS</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Letters the sections A, B, C in their order, begins the names of layers with CSA, CSB and so on, and makes CSAContactsAndFaults and CSAMapUnitPolys to draw on. x is the distance and y the height, so the vertical exaggeration must be 1.</source>
-      <translation type="unfinished" />
+      <translation>Nombra los cortes A, B, C por su orden, empieza los nombres de las capas por CSA, CSB, etc., y crea CSAContactsAndFaults y CSAMapUnitPolys para dibujar en ellas. x es la distancia e y la cota, así que la exageración vertical debe ser 1.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Give a FIGURE, a PACKAGE, or both.</source>
-      <translation type="unfinished" />
+      <translation>Indique FIGURE, PACKAGE o ambos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>FIGURE: {name} ends in none of {allowed}.</source>
-      <translation type="unfinished" />
+      <translation>FIGURE: {name} no acaba en ninguna de estas extensiones: {allowed}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>PACKAGE: {name} does not end in .gpkg.</source>
-      <translation type="unfinished" />
+      <translation>PACKAGE: {name} no acaba en .gpkg.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>PACKAGE: {name} holds {count} features of an interpretation that somebody drew; choose another file.</source>
-      <translation type="unfinished" />
+      <translation>PACKAGE: {name} contiene {count} objetos de una interpretación que alguien dibujó; elija otro archivo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>In GeMS y is the height itself: set VE to 1.</source>
-      <translation type="unfinished" />
+      <translation>En GeMS, y es la propia cota: ponga VE en 1.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>GeMS letters its sections A, B, C: leave NAME_FIELD empty, or GEMS unset.</source>
-      <translation type="unfinished" />
+      <translation>GeMS nombra sus cortes A, B, C: deje NAME_FIELD vacío o GEMS sin marcar.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>{name} failed.</source>
-      <translation type="unfinished" />
+      <translation>Falló: {name}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>No section has any ground under it: the DEM lies elsewhere, or has a gap.</source>
-      <translation type="unfinished" />
+      <translation>Ningún corte tiene terreno debajo: el MDE está en otro lugar o tiene un hueco.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Another page: {path}</source>
-      <translation type="unfinished" />
+      <translation>Otra página: {path}</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>No vertical exaggeration.</source>
-      <translation type="unfinished" />
+      <translation>Sin exageración vertical.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Vertical exaggeration {ve} times.</source>
-      <translation type="unfinished" />
+      <translation>Exageración vertical: {ve} veces.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Scale 1:{scale}.</source>
-      <translation type="unfinished" />
+      <translation>Escala 1:{scale}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Heights in metres above sea level, from {name}.</source>
-      <translation type="unfinished" />
+      <translation>Cotas en metros sobre el nivel del mar, tomadas de {name}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>The farther off an attitude was, the paler it is.</source>
-      <translation type="unfinished" />
+      <translation>Cuanto más lejos estaba una orientación, más pálida se dibuja.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Numbers: apparent dips and plunges in degrees, not exaggerated.</source>
-      <translation type="unfinished" />
+      <translation>Números: buzamientos e inmersiones aparentes en grados, sin exagerar.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>For lack of room, {count} numbers or names are left out.</source>
-      <translation type="unfinished" />
+      <translation>Por falta de espacio se omiten {count} números o nombres.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>The package could not be written to {place}: {reason}</source>
-      <translation type="unfinished" />
+      <translation>No se pudo escribir el paquete en {place}: {reason}</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/package.py" />
       <source>Section {first}–{last}</source>
-      <translation type="unfinished" />
+      <translation>Corte {first}–{last}</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/package.py" />
       <source>Contacts and faults</source>
-      <translation type="unfinished" />
+      <translation>Contactos y fallas</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/package.py" />
       <source>The project could not be stored: {reason}</source>
-      <translation type="unfinished" />
+      <translation>No se pudo guardar el proyecto: {reason}</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/package.py" />
       <source>in {count} legs from {first} to {last}</source>
-      <translation type="unfinished" />
+      <translation>en {count} tramos, de {first} a {last}</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/package.py" />
       <source>toward {azimuths}</source>
-      <translation type="unfinished" />
+      <translation>hacia {azimuths}</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/package.py" />
       <source>, then </source>
-      <translation type="unfinished" />
+      <translation> y luego </translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/package.py" />
       <source>Drawn {way}; {length} m along the ground</source>
-      <translation type="unfinished" />
+      <translation>Dibujado {way}; {length} m sobre el terreno</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/section_attitudes.py" />
