@@ -6,7 +6,14 @@ from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtGui import QIcon
 
 from .north.north_angles import NorthAngles
+from .planes.depth_to_plane import DepthToPlane
+from .planes.outcrop_trace import OutcropTrace
+from .planes.planes_along_traces import PlanesAlongTraces
+from .planes.planes_from_points import PlanesFromPoints
+from .planes.structure_contours import StructureContours
+from .planes.true_thickness import TrueThickness
 from .readings.correct_readings import CorrectReadings
+from .sections.draw_section import DrawSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
@@ -15,9 +22,16 @@ from .sections.section_profile import SectionProfile
 ALGORITHMS = (
     NorthAngles,
     CorrectReadings,
+    PlanesFromPoints,
+    PlanesAlongTraces,
+    OutcropTrace,
+    StructureContours,
+    TrueThickness,
+    DepthToPlane,
     SectionProfile,
     SectionAttitudes,
     SectionCrossings,
+    DrawSection,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

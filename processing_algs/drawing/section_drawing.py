@@ -29,7 +29,7 @@ LOOKS = {
 BAND_MM = 2.4
 AXIS_TICK_MM = 1.5
 ELEV_EVERY_MM, DISTANCE_EVERY_MM = 8.0, 20.0
-DEPTH_MM = 28.0  # room under the ground to draw in, at least
+DEPTH_MM = 28.0, 60.0  # room under the ground to draw in, at least and at most: as much as the ground rises
 SMALLEST_BEND = 2.0  # what turns less is a line that was drawn by hand. Units: degrees
 FARTHEST_MM = 26.0  # from an attitude to its number
 
@@ -142,6 +142,8 @@ class Drawing:
 
     Attributes
     ----------
+    ground : list of ndarray, shape (n, 2)
+        Each stretch of known ground.
     bands : list of (str, ndarray of shape (n, 2))
         Label and outline of what each map unit fills.
     lines : list of (str, ndarray of shape (n, 2))
@@ -153,6 +155,7 @@ class Drawing:
         Numbers for which there was no room.
     """
 
+    ground: list = field(default_factory=list)
     bands: list = field(default_factory=list)
     lines: list = field(default_factory=list)
     texts: list = field(default_factory=list)
@@ -188,6 +191,12 @@ def nice(at_least):
     return next(step * power for step in (1, 2, 5, 10) if step * power >= at_least * (1 - 1e-9))
 
 
+def nice_below(at_most):
+    """Greatest round interval, of 1, 2 or 5 times a power of ten, that is not above a value."""
+    power = 10.0 ** floor(log10(at_most))
+    return next(step * power for step in (5, 2, 1) if step * power <= at_most * (1 + 1e-9))
+
+
 class _Draftsman:
     """Draws one section; places are in millimetres of paper until they leave."""
 
@@ -202,8 +211,12 @@ class _Draftsman:
             low, high = min(low, *(y / ve for y in tick.y)), max(high, *(y / ve for y in tick.y))
         self.interval = nice(ELEV_EVERY_MM / self.y_mm)
         self.top = ceil(high / self.interval) * self.interval
-        wanted = low - max(high - low, DEPTH_MM / self.y_mm) if base is None else base
-        self.base = floor(min(wanted, low) / self.interval) * self.interval if base is None else min(base, low)
+        self.base = min(low, base) if base is not None else self._deep_enough(low, high)
+
+    def _deep_enough(self, low, high):
+        """Height of a lower edge that leaves room to draw in."""
+        least, most = (room / self.y_mm for room in DEPTH_MM)
+        return floor((low - min(max(high - low, least), most)) / self.interval) * self.interval
 
     def draw(self):
         """Draw in the order in which things may claim their place."""
@@ -254,6 +267,7 @@ class _Draftsman:
         for line in self.content.ground:
             points = self._paper(line)
             self.board.add_line(points[:, 0], points[:, 1])
+            self.out.ground.append(points / self.x_mm)
         for label, line in self.content.units if self.fill != "none" else ():
             top = self._paper(line)
             foot = np.full(len(top), self.base * self.y_mm) if self.fill == "fill" else top[:, 1] - BAND_MM
@@ -346,7 +360,7 @@ class _Draftsman:
             if found is None:
                 continue
             x, y, depth = found
-            if depth > 1.5 or not left <= x <= right:
+            if (gap and depth > 1.5) or not left <= x <= right:
                 anchor = min(max(x, left), right)
                 on = float(np.interp(anchor, points[:, 0], points[:, 1])) - gap
                 self._line("leader", [(anchor, on), (x, y + high / 2 + 0.4)])
@@ -354,10 +368,11 @@ class _Draftsman:
 
     def _first_free(self, places, wide, high, gap, points):
         """Highest free place for a unit's letters under its ground, the middle before the sides."""
-        for depth in np.arange(0.6, 22.0, 1.2):
+        for depth in np.arange(0.6 if gap else 3.0, 22.0, 1.2):
             for x in places:
                 y = float(np.interp(x, points[:, 0], points[:, 1])) - gap - depth - high / 2
-                if y - high / 2 < self.base * self.y_mm + 0.6:
+                inside = wide / 2 + 0.6 <= x <= self.content.length * self.x_mm - wide / 2 - 0.6
+                if not inside or y - high / 2 < self.base * self.y_mm + 0.6:
                     continue
                 if self.board.is_free(box_around(x, y, wide, high)):
                     return x, y, depth

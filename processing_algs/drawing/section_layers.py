@@ -126,6 +126,12 @@ def contact_table(prefix, drawing, marks):
     return Table(f"{prefix}contacts", Qgis.WkbType.LineString, fields, rows)
 
 
+def profile_table(prefix, drawing):
+    """Make the table of the ground."""
+    rows = [(_line(points), []) for points in drawing.ground]
+    return Table(f"{prefix}profile", Qgis.WkbType.LineString, QgsFields(), rows)
+
+
 def interpretation_tables(prefix, *, gems):
     """Make the empty tables to draw the interpretation on.
 

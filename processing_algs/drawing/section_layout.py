@@ -2,6 +2,7 @@
 
 import shutil
 from dataclasses import dataclass
+from math import ceil
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -27,8 +28,8 @@ from qgis.PyQt.QtCore import QSizeF
 
 from ..gis.i18n import tr
 from ..gis.section_lines import section_space
-from .section_drawing import nice
-from .type import SERIF, Look
+from .section_drawing import nice_below
+from .type import MM_PER_PT, SERIF, Look
 
 FORMATS = (".pdf", ".svg", ".png")
 MARGIN, GAP = 10.0, 5.0  # mm
@@ -36,7 +37,7 @@ NARROWEST = 190.0  # page that still holds notes and legend side by side. Units:
 TITLE, SUBTITLE = Look(15.0, bold=True, families=SERIF), Look(9.0, italic=True, families=SERIF)
 NOTE, HEADING, ENTRY = Look(7.0), Look(8.0, bold=True, families=SERIF), Look(7.5)
 NOTES_WIDE = 92.0
-BAR_MM = 45.0  # length of the scale bar, about
+BAR_MM = 60.0  # length of the scale bar, at most
 DPI = 300
 
 
@@ -103,6 +104,8 @@ def _lay_out(layout, number, page, scale):
     below = titles + high + GAP
     page_high = below + max(legend_size.height(), 14.0 + notes_high) + MARGIN
 
+    # A PDF's page is a whole number of points; any other page is stretched to it, and the scale with it.
+    page_wide, page_high = (ceil(side / MM_PER_PT - 1e-6) * MM_PER_PT for side in (page_wide, page_high))
     sheet = QgsLayoutItemPage(layout)
     sheet.setPageSize(QgsLayoutSize(page_wide, page_high))
     layout.pageCollection().addPage(sheet)
@@ -146,7 +149,7 @@ def _label(layout, text, look):
 
 
 def _scale_bar(layout, picture, scale):
-    metres = nice(BAR_MM * scale / 1000.0 / 2.0)
+    metres = nice_below(BAR_MM * scale / 1000.0 / 2.0)
     bar = QgsLayoutItemScaleBar(layout)
     bar.setLinkedMap(picture)
     bar.setStyle("Single Box")
@@ -204,7 +207,8 @@ def _legend(layout, page, room):
 def _size(legend):
     """Room that a legend needs, which QGIS itself knows only after drawing it once. Units: mm."""
     settings = QgsLegendSettings()
-    for style in QgsLegendStyle.Style:
+    parts = QgsLegendStyle.Style
+    for style in (parts.Title, parts.Group, parts.Subgroup, parts.Symbol, parts.SymbolLabel):
         settings.setStyle(style, legend.style(style))
     settings.setColumnCount(legend.columnCount())
     settings.setSplitLayer(legend.splitLayer())

@@ -8,7 +8,7 @@ from ..gis.report import Report
 from .shared import MOST_LISTED
 
 
-def write_report(path, tally, found, wanted):
+def write_report(path, tally, found, carrying):
     """Write what was carried onto which section and how, and what was not.
 
     Parameters
@@ -16,7 +16,7 @@ def write_report(path, tally, found, wanted):
     path : str
     tally : SectionTally
     found : SectionLines
-    wanted : Wanted
+    carrying : Carrying
     """
     report = Report(tr("Attitudes on sections"))
     report.heading(tr("Attitudes"))
@@ -31,7 +31,7 @@ def write_report(path, tally, found, wanted):
         ],
     )
     report.heading(tr("How they were carried"))
-    report.paragraph(rule_sentence(wanted))
+    report.paragraph(carrying.sentence())
     report.heading(tr("Sections"))
     report.table(
         [tr("section"), tr("length, m"), tr("legs, and the azimuth at their beginning")], map(_line, found.lines)
@@ -50,33 +50,6 @@ def write_report(path, tally, found, wanted):
         report.paragraph(tally.outside_line(MOST_LISTED))
     report.cautions()
     report.write(path)
-
-
-def rule_sentence(wanted):
-    """The rule in a sentence.
-
-    Parameters
-    ----------
-    wanted : Wanted
-
-    Returns
-    -------
-    str
-    """
-    reach = f"{wanted.reach:g}"
-    if wanted.rule == "along_axis":
-        return tr(
-            "Attitudes were carried along a fold axis that trends {trend} and plunges {plunge} degrees, falling with "
-            "it, over at most {reach} m."
-        ).format(trend=f"{wanted.axis_trend:03.0f}", plunge=f"{wanted.axis_plunge:g}", reach=reach)
-    if wanted.rule == "along_strike":
-        return tr(
-            "Planes were carried along their own strike at the same height, level planes and lines squarely to the "
-            "section, over at most {reach} m."
-        ).format(reach=reach)
-    return tr("Attitudes were carried squarely to the section at the same height, over at most {reach} m.").format(
-        reach=reach
-    )
 
 
 def _line(line):

@@ -1,30 +1,27 @@
 """What the algorithms about sections have in common: parameters, section lines, heights, counts, outputs."""
 
 import numpy as np
-import pyproj
 from qgis.core import (
     Qgis,
     QgsGeometry,
     QgsLineString,
-    QgsPoint,
     QgsProcessing,
     QgsProcessingException,
     QgsProcessingOutputNumber,
-    QgsProcessingParameterBand,
-    QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
     QgsProcessingParameterField,
     QgsProcessingParameterNumber,
-    QgsProcessingParameterRasterLayer,
 )
 
 from ..base import AgonicAlgorithm
 from ..core import sections
 from ..core.cells import is_empty, text_of
 from ..core.errors import FieldDataError
-from ..gis.dem import FROM_FILE, UNITS, WGS84, Dem
+from ..core.norths import WGS84
+from ..gis.dem_block import add_dem, add_height_unit, open_dem
 from ..gis.i18n import tr
+from ..gis.map_shapes import MapShapes
 from ..gis.places import Locator
 from ..gis.remarks import Tally
 from ..gis.schema import output_fields
@@ -41,7 +38,7 @@ class SectionAlgorithm(AgonicAlgorithm):
 
     GROUP = "sections"
     SECTION, NAME_FIELD = "SECTION", "NAME_FIELD"
-    DEM, BAND, HEIGHT_UNIT, VE = "DEM", "BAND", "HEIGHT_UNIT", "VE"
+    DEM, VE = "DEM", "VE"
     OUTPUT_SECTION, OUTPUT_MAP = "OUTPUT_SECTION", "OUTPUT_MAP"
 
     def __init__(self):
@@ -69,25 +66,8 @@ class SectionAlgorithm(AgonicAlgorithm):
 
     def add_dem(self, help_text, *, optional=False):
         """Add the DEM, its band and the unit of its heights."""
-        self.add(QgsProcessingParameterRasterLayer(self.DEM, tr("DEM"), optional=optional), help_text)
-        self.add(
-            QgsProcessingParameterBand(self.BAND, tr("Band of the DEM"), 1, self.DEM, optional=True),
-            tr("The band that holds heights."),
-            advanced=True,
-        )
-        self.add(
-            QgsProcessingParameterEnum(
-                self.HEIGHT_UNIT,
-                tr("Unit of the DEM's heights"),
-                [FROM_FILE, *UNITS],
-                usesStaticStrings=True,
-                defaultValue=FROM_FILE,
-            ),
-            tr(
-                "file: as the DEM itself says, by its vertical CRS or its band; metres, with a warning, where it says "
-                "nothing. foot: 0.3048 m. us_foot: US survey foot, 1200/3937 m."
-            ),
-        )
+        add_dem(self, help_text, optional=optional)
+        add_height_unit(self)
 
     def add_ve(self):
         """Add the vertical exaggeration."""
@@ -121,15 +101,8 @@ class SectionAlgorithm(AgonicAlgorithm):
 
     def prepareAlgorithm(self, parameters, context, feedback):
         """Open the DEM, which only this thread may touch."""
-        layer = self.parameterAsRasterLayer(parameters, self.DEM, context)
-        if layer is None:
-            if self.given(parameters, self.DEM):
-                raise QgsProcessingException(tr("The DEM cannot be read."))
-            return True
-        band = self.parameterAsInt(parameters, self.BAND, context) or 1
-        self.dem = Dem(layer, band, self.word(parameters, self.HEIGHT_UNIT, context) or FROM_FILE)
-        if not self.dem.unit_known:
-            feedback.pushWarning(tr("The DEM does not say the unit of its heights; metres were taken."))
+        super().prepareAlgorithm(parameters, context, feedback)
+        self.dem = open_dem(self, parameters, context, feedback)
         return True
 
     # -- the run ------------------------------------------------------------------------------------------------------
@@ -271,7 +244,7 @@ class SectionTally(Tally):
 MOST_LISTED = 1000  # ids of rows outside that a report lists
 
 
-class OnMap:
+class OnMap(MapShapes):
     """Turns places in WGS 84 into geometry on the map.
 
     Parameters
@@ -279,40 +252,16 @@ class OnMap:
     crs : QgsCoordinateReferenceSystem
     """
 
-    def __init__(self, crs):
-        self._projection = Locator(crs).projection
-        self._way = pyproj.Transformer.from_crs(WGS84, self._projection, always_xy=True)
-
-    def xy(self, lon, lat):
-        """Map coordinates of the vertices of one line; one that crosses the 180th meridian goes on beyond it."""
-        x, y = self._way.transform(np.asarray(lon, dtype=float), np.asarray(lat, dtype=float))
-        return self._going_on(np.asarray(x)), np.asarray(y)
-
-    def _going_on(self, x):
-        """Longitudes that go on beyond the 180th meridian, along the last axis."""
-        if not self._projection.is_geographic:
-            return x
-        return np.unwrap(x, period=2.0 * np.pi / self._projection.axis_info[0].unit_conversion_factor)
-
-    def line(self, lon, lat, elev):
-        """A line with heights, shape (n,) each."""
-        x, y = self.xy(lon, lat)
-        return QgsGeometry(QgsLineString(x.tolist(), y.tolist(), np.asarray(elev, dtype=float).tolist()))
-
-    def lines(self, lon, lat, elev):
+    def pairs(self, lon, lat, elev):
         """Lines of two vertices with heights, shape (n, 2) each; no geometry where a coordinate is missing."""
-        x, y = (part.reshape(lon.shape) for part in self._way.transform(lon.ravel(), lat.ravel()))
-        x = self._going_on(x)
+        x, y = (part.reshape(lon.shape) for part in self.xy(lon.ravel(), lat.ravel()))
+        if self.projection.is_geographic:
+            x = np.unwrap(x, period=2.0 * np.pi / self.projection.axis_info[0].unit_conversion_factor)
         known = np.isfinite(np.stack([x, y, elev])).all(axis=(0, 2))
         return [
             QgsGeometry(QgsLineString(*(part[row].tolist() for part in (x, y, elev)))) if fine else QgsGeometry()
             for row, fine in enumerate(known)
         ]
-
-    def point(self, lon, lat, elev):
-        """A point with its height."""
-        x, y = self.xy([lon], [lat])
-        return QgsGeometry(QgsPoint(float(x[0]), float(y[0]), float(elev)))
 
 
 def flat_line(x, y):

@@ -1,0 +1,157 @@
+"""The package of drawn sections: their layers in one GeoPackage, styled, with a project to open them in."""
+
+import re
+
+from qgis.core import Qgis, QgsCoordinateTransformContext, QgsProcessingException
+
+from ..core.angles import compass_point, wrap360
+from ..drawing import section_layers as tables
+from ..drawing.section_layout import Page
+from ..gis.i18n import tr
+from ..gis.remarks import REJECTED
+from ..gis.section_lines import section_space
+from ..gis.styling import STYLE_NAME
+
+PROJECT_NAME = "sections"
+MANY_LEGS = 3  # more are not listed one by one
+
+
+class Package:
+    """Layers of drawn sections.
+
+    Parameters
+    ----------
+    path : pathlib.Path
+        A GeoPackage that is not there yet.
+    project : QgsProject
+        Takes the layers.
+    attitudes : QgsVectorLayer or None
+        Ticks of all sections.
+    colors : dict
+        Of units, as `section_layers.unit_colors` gives them.
+    reach : float
+        Distance at which an attitude is palest. Units: metres.
+    gems : bool
+        Whether to name things as GeMS does.
+
+    Attributes
+    ----------
+    pages : list of Page
+    """
+
+    def __init__(self, path, project, attitudes, colors, reach, *, gems):
+        self._path, self._project, self._attitudes = path, project, attitudes
+        self._colors, self._reach, self._gems = colors, reach, gems
+        self._taken, self._layers, self.pages = set(), [], []
+        project.setCrs(section_space())
+        project.setEllipsoid("NONE")
+        project.setFilePathStorage(Qgis.FilePathType.Relative)
+        project.setTitle(tr("Sections"))
+
+    def add(self, line, content, drawing, notes):
+        """Add a section.
+
+        Parameters
+        ----------
+        line : SectionLine
+        content : section_drawing.Content
+        drawing : section_drawing.Drawing
+        notes : str
+            Small print of its page.
+        """
+        prefix = self._prefix(line)
+        drawn_on = tables.interpretation_tables(prefix, gems=self._gems)
+        written = [
+            *drawn_on,
+            *tables.drawing_tables(prefix, drawing),
+            tables.contact_table(prefix, drawing, content.marks),
+            tables.profile_table(prefix, drawing),
+        ]
+        if content.ticks:
+            written.append(self._tick_table(prefix, line.name))
+        tables.write_tables(self._path, written, QgsCoordinateTransformContext())
+        title = tr("Section {first}\u2013{last}").format(first=line.ends[0], last=line.ends[1])
+        layers = self._open(prefix, title, written, drawn_on)
+        legend = [
+            (layers[what], name)
+            for what, name, filled in (
+                ("units", tr("Map units"), content.units),
+                ("contacts", tr("Contacts and faults"), content.marks),
+                ("attitudes", tr("Attitudes"), content.ticks),
+            )
+            if what in layers and filled and layers[what].featureCount()
+        ]
+        self.pages.append(Page(title, _subtitle(line, content), notes, drawing.box, list(layers.values()), legend))
+
+    def store(self):
+        """Store the styles and the project in the GeoPackage."""
+        for layer in self._layers:
+            error = layer.saveStyleToDatabase(STYLE_NAME, "", True, "")
+            if error:
+                raise QgsProcessingException(tr("The style could not be stored: {reason}").format(reason=error))
+        if not self._project.write(f"geopackage:{self._path}?projectName={PROJECT_NAME}"):
+            message = tr("The project could not be stored: {reason}").format(reason=self._project.error())
+            raise QgsProcessingException(message)
+
+    def _prefix(self, line):
+        """What the names of a section's tables begin with, unlike those of any other section."""
+        letter = re.sub(r"\W", "", line.ends[0]) or "S"
+        wanted, number = f"CS{letter}" if self._gems else f"{letter}_", 1
+        prefix = wanted
+        while prefix in self._taken:
+            number += 1
+            prefix = f"{wanted.rstrip('_')}{number}_"
+        self._taken.add(prefix)
+        return prefix
+
+    def _tick_table(self, prefix, name):
+        """Make the table of a section's attitudes, with all their attributes."""
+        rows = [
+            (row.geometry(), row.attributes())
+            for row in self._attitudes.getFeatures()
+            if row["section"] == name and row["status"] != REJECTED
+        ]
+        return tables.Table(f"{prefix}attitudes", Qgis.WkbType.LineString, self._attitudes.fields(), rows)
+
+    def _open(self, prefix, title, written, drawn_on):
+        """Open the tables as layers, styled, top first, in a group of their own."""
+        styles = {
+            "lettering": tables.style_lettering,
+            **{table.name.removeprefix(prefix): tables.style_interpretation for table in drawn_on},
+            "attitudes": lambda layer: tables.style_ticks(layer, self._reach),
+            "contacts": tables.style_contacts,
+            "profile": tables.style_profile,
+            "drawing": tables.style_drawing,
+            "units": lambda layer: tables.style_units(layer, self._colors),
+        }
+        present = {table.name.removeprefix(prefix) for table in written}
+        group = self._project.layerTreeRoot().addGroup(title)
+        layers = {}
+        for what, style in styles.items():
+            if what in present:
+                layer = tables.open_layer(self._path, prefix + what, prefix + what)
+                style(layer)
+                self._project.addMapLayer(layer, False)
+                group.addLayer(layer)
+                layers[what] = layer
+        self._layers += layers.values()
+        return layers
+
+
+def _subtitle(line, content):
+    """Say where a section runs and how long it is."""
+    azimuths = [line.section.azimuth[0], *(after for _, _, after in content.bends)]
+    named = [f"{round(float(wrap360(one))) % 360:03d}° {compass_point(one)}" for one in azimuths]
+    length = f"{round(content.length):,}".replace(",", "\u2009")
+    if len(named) > MANY_LEGS:
+        way = tr("in {count} legs from {first} to {last}").format(count=len(named), first=named[0], last=named[-1])
+    else:
+        way = tr("toward {azimuths}").format(azimuths=tr(", then ").join(named))
+    told = tr("Drawn {way}; {length} m along the ground").format(way=way, length=length)
+    return told if line.name in line.ends or _is_pair(line) else f"{line.name}. {told}"
+
+
+def _is_pair(line):
+    """Whether a section's name says no more than its two letters."""
+    plain = re.sub(r"[\s'\u2019\u2032\u2010-\u2014-]", "", line.name)
+    return plain == re.sub("\u2032", "", "".join(line.ends))

@@ -1,0 +1,80 @@
+"""What the steps found, section by section, ready to be drawn."""
+
+import numpy as np
+from qgis.core import QgsVariantUtils
+
+from ..core import sections
+from ..drawing.section_drawing import Content, Mark, Tick
+from ..gis.remarks import REJECTED
+
+
+def contents(lines, layers, ve):
+    """Sort what the steps found by section.
+
+    Parameters
+    ----------
+    lines : list of SectionLine
+    layers : dict of str to QgsVectorLayer
+        Outputs in section space: ``ground``, and where they were wanted ``units``, ``contacts``, ``faults`` and
+        ``attitudes``.
+    ve : float
+        Vertical exaggeration of these outputs.
+
+    Returns
+    -------
+    dict of str to Content
+        By name of the section.
+    """
+    found = {line.name: _empty(line) for line in lines}
+    for row in _good(layers, "ground", found):
+        found[row["section"]].ground.append(_points(row.geometry()) / (1.0, ve))
+    for row in _good(layers, "units", found):
+        found[row["section"]].units.append((_text(row["cross_name"]), _points(row.geometry()) / (1.0, ve)))
+    for what in ("contacts", "faults"):
+        for row in _good(layers, what, found):
+            mark = Mark(
+                row["distance"], row["elev"], _text(row["cross_name"]), _number(row["app_dip"]), what == "faults"
+            )
+            found[row["section"]].marks.append(mark)
+    for row in _good(layers, "attitudes", found):
+        x, y = _points(row.geometry()).T
+        label = "" if row["tick"] == "vertical" else f"{abs(row['app_dip']):.0f}"
+        found[row["section"]].ticks.append(Tick(tuple(x), tuple(y), label))
+    for content in found.values():
+        content.ground.sort(key=lambda points: points[0, 0])
+        content.units.sort(key=lambda unit: unit[1][0, 0])
+        content.marks.sort(key=lambda mark: mark.distance)
+    return found
+
+
+def _empty(line):
+    section = line.section
+    ends = sections.end_azimuth(section)
+    bends = [
+        (float(section.start[leg + 1]), float(ends[leg]), float(section.azimuth[leg + 1]))
+        for leg in range(section.legs - 1)
+    ]
+    azimuths = float(section.azimuth[0]), float(ends[-1])
+    return Content(line.ends, section.length, bends, azimuths, [], [], [], [])
+
+
+def _good(layers, what, found):
+    """Rows of an output that have a result on a known section."""
+    layer = layers.get(what)
+    if layer is None:
+        return
+    for row in layer.getFeatures():
+        if row["status"] != REJECTED and row["section"] in found and not row.geometry().isEmpty():
+            yield row
+
+
+def _points(geometry):
+    return np.array([(point.x(), point.y()) for point in geometry.asPolyline()])
+
+
+def _text(value):
+    return "" if QgsVariantUtils.isNull(value) else str(value)
+
+
+def _number(value):
+    return np.nan if QgsVariantUtils.isNull(value) else float(value)
