@@ -560,16 +560,6 @@
     </message>
     <message>
       <location filename="../processing_algs/gis/destinations.py" />
-      <source>{key}: rows cannot be added to a layer that is there already; choose a new one.</source>
-      <translation>{key}: no se pueden añadir filas a una capa que ya existe; elija una nueva.</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/gis/destinations.py" />
-      <source>{key}: no file can be written at {place}.</source>
-      <translation>{key}: no se puede escribir ningún archivo en {place}.</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/gis/destinations.py" />
       <source>{one} and {other} would go to the same place.</source>
       <translation>{one} y {other} irían al mismo sitio.</translation>
     </message>
@@ -577,6 +567,21 @@
       <location filename="../processing_algs/gis/destinations.py" />
       <source>{key} would overwrite the layer of {input}; choose another place.</source>
       <translation>{key} sobrescribiría la capa de {input}; elija otro sitio.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/destinations.py" />
+      <source>{key}: rows cannot be added to a layer that is there already; choose a new one.</source>
+      <translation>{key}: no se pueden añadir filas a una capa que ya existe; elija una nueva.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/destinations.py" />
+      <source>{key}: name a layer in a GeoPackage as {form}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/destinations.py" />
+      <source>{key}: no file can be written at {place}.</source>
+      <translation>{key}: no se puede escribir ningún archivo en {place}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/field_model.py" />
@@ -812,7 +817,7 @@
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Date {value}: day and month cannot be told apart; state the order of the dates.</source>
-      <translation>Fecha {value}: no se distingue el día del mes; indique el orden de las fechas.</translation>
+      <translation>Fecha {value}: no se distingue cuál es el día y cuál el mes; indique el orden de las fechas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -1097,7 +1102,7 @@
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>{code}: {count} rows, first ids {ids}</source>
-      <translation>{code}: {count} filas, primeros identificadores: {ids}</translation>
+      <translation>{code}: {count} fila(s), primeros identificadores: {ids}</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -1335,7 +1340,7 @@ Cada sondeo toma el plano más próximo, o el más próximo de su grupo. Donde e
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
       <source>{count} rows of PLANES are no planes with a place and a height and were left out.</source>
-      <translation>{count} filas de PLANES no son planos con posición y cota, y se dejaron fuera.</translation>
+      <translation>Se dejaron fuera {count} fila(s) de PLANES que no son planos con posición y cota.</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/depth_to_plane.py" />
@@ -1917,7 +1922,7 @@ El rumbo y el buzamiento se toman de campos de las líneas, o son la media de la
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
       <source>{count} rows of ATTITUDES are no planes with a place and were left out.</source>
-      <translation>{count} filas de ATTITUDES no son planos con posición, y se dejaron fuera.</translation>
+      <translation>Se dejaron fuera {count} fila(s) de ATTITUDES que no son planos con posición.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
@@ -1935,7 +1940,7 @@ Every row comes out. A row that cannot be used keeps its place and its attribute
 Results support, and do not replace, licensed professional judgement. Magnetic readings fail near iron, power lines and in magnetic storms.</source>
       <translation>Lleva las lecturas de una brújula de aguja a orientaciones verdaderas: lee la notación que usted usó, toma la declinación de cada lugar y fecha, tiene en cuenta el ajuste del limbo de la brújula y dibuja símbolos de rumbo y buzamiento bien orientados en la proyección del mapa.
 
-Indique primero cómo están escritas las lecturas (notación) y qué campos las contienen. verdadero = lectura + (D - S), donde D es la declinación y S el ajuste del limbo, ambos positivos al este.
+Indique primero cómo están escritas las lecturas (notación) y qué campos las contienen. verdadero = lectura + (D - S), donde D es la declinación y S el ajuste del limbo, ambos positivos al este.
 
 Salen todas las filas. La que no se puede usar conserva su posición y sus atributos, y lleva los resultados vacíos, una marca propia en el mapa y el motivo en el campo remark. El informe las cuenta y da una frase para el apartado de métodos de un artículo.
 
@@ -2325,7 +2330,7 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>{setting}° in {count} rows</source>
-      <translation>{setting}° en {count} filas</translation>
+      <translation>{setting}° en {count} fila(s)</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
@@ -2637,12 +2642,12 @@ FIGURE acaba en .pdf, .svg o .png; cada corte es una página. PACKAGE es un GeoP
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Scale, 1 to</source>
-      <translation>Escala, 1:</translation>
+      <translation>Denominador de la escala</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>Denominator of the horizontal scale. Without one, the longest section fits an A3 sheet.</source>
-      <translation>Denominador de la escala horizontal. Si no se indica, el corte más largo cabe en una hoja A3.</translation>
+      <translation>De la escala horizontal: 10000 para 1:10 000. Si no se indica, el corte más largo cabe en una hoja A3.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
@@ -2707,11 +2712,6 @@ FIGURE acaba en .pdf, .svg o .png; cada corte es una página. PACKAGE es un GeoP
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
-      <source>PACKAGE: {name} holds {count} features of an interpretation that somebody drew; choose another file.</source>
-      <translation>PACKAGE: {name} contiene {count} objetos de una interpretación que alguien dibujó; elija otro archivo.</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/sections/draw_section.py" />
       <source>In GeMS y is the height itself: set VE to 1.</source>
       <translation>En GeMS, y es la propia cota: ponga VE en 1.</translation>
     </message>
@@ -2769,6 +2769,16 @@ FIGURE acaba en .pdf, .svg o .png; cada corte es una página. PACKAGE es un GeoP
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>For lack of room, {count} numbers or names are left out.</source>
       <translation>Por falta de espacio se omiten {count} números o nombres.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>PACKAGE: {name} holds the layer {layer}, which is no section; choose another file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
+      <source>PACKAGE: {name} holds {count} features of an interpretation that somebody drew; choose another file.</source>
+      <translation>PACKAGE: {name} contiene {count} objetos de una interpretación que alguien dibujó; elija otro archivo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
@@ -3079,12 +3089,12 @@ En el espacio del corte, x es la distancia e y la cota por la exageración verti
     <message>
       <location filename="../processing_algs/sections/shared.py" />
       <source>Outside, on no section: {count} rows, first ids {ids}</source>
-      <translation>Fuera, en ningún corte: {count} filas, primeros identificadores: {ids}</translation>
+      <translation>Fuera, en ningún corte: {count} fila(s), primeros identificadores: {ids}</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/shared.py" />
       <source>Outside, on no section: {count} rows, ids {ids}</source>
-      <translation>Fuera, en ningún corte: {count} filas, identificadores: {ids}</translation>
+      <translation>Fuera, en ningún corte: {count} fila(s), identificadores: {ids}</translation>
     </message>
   </context>
 </TS>
