@@ -576,7 +576,7 @@
     <message>
       <location filename="../processing_algs/gis/destinations.py" />
       <source>{key}: name a layer in a GeoPackage as {form}.</source>
-      <translation type="unfinished" />
+      <translation>{key}: nombre la capa de un GeoPackage en la forma {form}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/destinations.py" />
@@ -1219,7 +1219,7 @@ grid_mag es lo que se suma a un azimut magnético para trazarlo sobre la cuadrí
       <source>Says at what depth a vertical hole meets a plane that was measured elsewhere, taking the plane to go on flat: plane_elev is the height of the plane above sea level at the hole, depth how far below ground it lies, sig_depth the 1-sigma that the attitude, the places and the heights leave. It grows with the distance.
 
 Each hole takes the nearest plane, or the nearest of its own group. Where the plane is above ground, so that the hole never meets it, the depth is negative and the row says above_ground.</source>
-      <translation>Dice a qué profundidad corta un sondeo vertical un plano medido en otro lugar, suponiendo que el plano no se curva: plane_elev es la cota del plano sobre el nivel del mar en el sondeo; depth, a qué profundidad está bajo el terreno; sig_depth, la 1 sigma que dejan la orientación, las posiciones y las cotas. Crece con la distancia.
+      <translation>Dice a qué profundidad corta un sondeo vertical un plano medido en otro lugar, suponiendo que el plano no se curva: plane_elev es la cota del plano sobre el nivel del mar en el sondeo; depth, a qué profundidad está bajo el terreno; sig_depth, su incertidumbre (1 sigma), debida a la orientación, las posiciones y las cotas, que crece con la distancia.
 
 Cada sondeo toma el plano más próximo, o el más próximo de su grupo. Donde el plano queda sobre el terreno y el sondeo no llega a cortarlo, la profundidad es negativa y la fila dice above_ground.</translation>
     </message>
@@ -1860,7 +1860,7 @@ Con un MDE, cada contorno se corta en el afloramiento: below_ground es donde la 
 Strike and dip come from fields of the lines, or are the mean of the attitudes within a distance of each line. sig_thick is the 1-sigma that places, heights and attitude leave. The row also holds the width on the map, the slope and the azimuth of the line, from which the thickness follows: width x cos(azimuth - dip direction) x sin(dip) + width x tan(slope) x cos(dip).</source>
       <translation>Toma líneas dibujadas de la base de una unidad a su techo y da el espesor perpendicular a la estratificación, en terreno inclinado y sea cual sea la dirección de la línea. Solo cuentan los dos extremos, con las cotas del MDE en ellos.
 
-El rumbo y el buzamiento se toman de campos de las líneas, o son la media de las orientaciones que hay hasta cierta distancia de cada línea. sig_thick es la 1 sigma que dejan las posiciones, las cotas y la orientación. La fila contiene además la anchura en el mapa, la pendiente y el azimut de la línea, de los que resulta el espesor: anchura x cos(azimut - dirección de buzamiento) x sen(buzamiento) + anchura x tan(pendiente) x cos(buzamiento).</translation>
+El rumbo y el buzamiento se toman de campos de las líneas, o son la media de las orientaciones que hay hasta cierta distancia de cada línea. sig_thick es su incertidumbre (1 sigma), debida a las posiciones, las cotas y la orientación. La fila contiene además la anchura en el mapa, la pendiente y el azimut de la línea, de los que resulta el espesor: anchura x cos(azimut - dirección de buzamiento) x sen(buzamiento) + anchura x tan(pendiente) x cos(buzamiento).</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
@@ -1940,7 +1940,7 @@ Every row comes out. A row that cannot be used keeps its place and its attribute
 Results support, and do not replace, licensed professional judgement. Magnetic readings fail near iron, power lines and in magnetic storms.</source>
       <translation>Lleva las lecturas de una brújula de aguja a orientaciones verdaderas: lee la notación que usted usó, toma la declinación de cada lugar y fecha, tiene en cuenta el ajuste del limbo de la brújula y dibuja símbolos de rumbo y buzamiento bien orientados en la proyección del mapa.
 
-Indique primero cómo están escritas las lecturas (notación) y qué campos las contienen. verdadero = lectura + (D - S), donde D es la declinación y S el ajuste del limbo, ambos positivos al este.
+Indique primero cómo están escritas las lecturas (notación) y qué campos las contienen. verdadero = lectura + (D − S), donde D es la declinación y S el ajuste del limbo, ambos positivos al este.
 
 Salen todas las filas. La que no se puede usar conserva su posición y sus atributos, y lleva los resultados vacíos, una marca propia en el mapa y el motivo en el campo remark. El informe las cuenta y da una frase para el apartado de métodos de un artículo.
 
@@ -2773,7 +2773,7 @@ FIGURE acaba en .pdf, .svg o .png; cada corte es una página. PACKAGE es un GeoP
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
       <source>PACKAGE: {name} holds the layer {layer}, which is no section; choose another file.</source>
-      <translation type="unfinished" />
+      <translation>PACKAGE: {name} contiene la capa {layer}, que no es de un corte; elija otro archivo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
