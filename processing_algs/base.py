@@ -9,9 +9,12 @@ from qgis.core import (
     QgsProcessingException,
     QgsProcessingOutputNumber,
     QgsProperty,
+    QgsVariantUtils,
+    QgsWkbTypes,
 )
 from qgis.PyQt.QtGui import QIcon
 
+from .gis.destinations import destination_refusal
 from .gis.i18n import tr
 from .gis.styling import LayerStyler, store_style
 
@@ -41,7 +44,12 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def group(self):
         """Name of the group."""
-        return {"north": tr("North"), "readings": tr("Readings"), "sections": tr("Sections")}[self.GROUP]
+        return {
+            "north": tr("North"),
+            "readings": tr("Readings"),
+            "planes": tr("Planes and terrain"),
+            "sections": tr("Sections"),
+        }[self.GROUP]
 
     def icon(self):
         """Picture beside the name in the toolbox."""
@@ -79,7 +87,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
     def given(self, parameters, key):
         """Whether the user set a parameter: an unset number would read as 0."""
         value = parameters.get(key)
-        return value is not None and value not in ("", [])
+        return not QgsVariantUtils.isNull(value) and value not in ("", [])
 
     def number(self, parameters, key, context):
         """A number, or None where it is unset and has no default."""
@@ -152,9 +160,28 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         """
         fine, message = super().checkParameterValues(parameters, context)
         if fine:
-            message = self._unknown_parameter(parameters) or self._unknown_field(parameters, context)
-            message = message or self.refusal(parameters, context) or ""
+            message = (
+                self._unknown_parameter(parameters)
+                or self._wrong_geometry(parameters, context)
+                or self._unknown_field(parameters, context)
+                or destination_refusal(self, parameters, context)
+                or self.refusal(parameters, context)
+                or ""
+            )
         return not message, message
+
+    def prepareAlgorithm(self, parameters, context, feedback):  # noqa: ARG002
+        """Refuse here too: a model hands values on without checking them.
+
+        Raises
+        ------
+        QgsProcessingException
+            If the parameters are refused.
+        """
+        fine, message = self.checkParameterValues(parameters, context)
+        if not fine:
+            raise QgsProcessingException(message)
+        return True
 
     def refusal(self, parameters, context):  # noqa: ARG002
         """Why these parameters cannot run together: a sentence, or None."""
@@ -168,6 +195,24 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
                 if near:
                     return tr("There is no parameter {key}. Was {near} meant?").format(key=key, near=near[0])
                 return tr("There is no parameter {key}.").format(key=key)
+        return None
+
+    def _wrong_geometry(self, parameters, context):
+        """Outside its dialogs QGIS takes lines where points are asked for."""
+        for definition in self.parameterDefinitions():
+            if definition.type() != "source" or not self.given(parameters, definition.name()):
+                continue
+            source = self.parameterAsSource(parameters, definition.name(), context)
+            wanted = [GEOMETRIES[kind] for kind in definition.dataTypes() if kind in GEOMETRIES]
+            if source is None or not wanted:
+                continue
+            found = QgsWkbTypes.geometryType(source.wkbType())
+            if found not in (*wanted, Qgis.GeometryType.Unknown, Qgis.GeometryType.Null):
+                return tr("{key}: the layer holds {found}, not {wanted}.").format(
+                    key=definition.name(),
+                    found=QgsWkbTypes.translatedDisplayString(source.wkbType()),
+                    wanted=", ".join(QgsWkbTypes.geometryDisplayString(kind) for kind in wanted),
+                )
         return None
 
     def _unknown_field(self, parameters, context):
@@ -187,3 +232,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
 
 POINTS = [Qgis.ProcessingSourceType.VectorPoint]
+GEOMETRIES = {
+    Qgis.ProcessingSourceType.VectorPoint: Qgis.GeometryType.Point,
+    Qgis.ProcessingSourceType.VectorLine: Qgis.GeometryType.Line,
+    Qgis.ProcessingSourceType.VectorPolygon: Qgis.GeometryType.Polygon,
+}

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 import numpy as np
+from qgis.core import Qgis
 
 from ..core import norths
 from ..core.errors import FieldDataError
@@ -32,6 +33,15 @@ class Places:
     lat: np.ndarray
 
 
+def has_places(projection):
+    """Whether a pyproj.CRS leads to places on Earth, which the grid of a mine does not."""
+    try:
+        norths.own_lonlat(projection, 0.0, 0.0)
+    except FieldDataError:
+        return False
+    return True
+
+
 class Locator:
     """Finds the places of features of one layer.
 
@@ -48,11 +58,8 @@ class Locator:
 
     def __init__(self, crs):
         self.projection = to_pyproj(crs)
-        if self.projection is not None:
-            try:
-                norths.own_lonlat(self.projection, 0.0, 0.0)
-            except FieldDataError:
-                self.projection = None
+        if self.projection is not None and not has_places(self.projection):
+            self.projection = None
 
     def places(self, chunk):
         """Positions of features with point geometry; of several points in one geometry, their centroid.
@@ -76,6 +83,8 @@ class Locator:
 def _point(geometry):
     """Position of a geometry as (x, y), NaN for none: GeoPackage gives a missing geometry back as an empty point."""
     if geometry.isEmpty():
+        return np.nan, np.nan
+    if geometry.type() != Qgis.GeometryType.Point:
         return np.nan, np.nan
     if geometry.isMultipart():
         geometry = geometry.centroid()

@@ -2,7 +2,9 @@
 
 from pathlib import Path
 
+from osgeo import gdal
 from qgis.core import (
+    QgsDataSourceUri,
     QgsFeature,
     QgsFeatureSink,
     QgsProcessingException,
@@ -12,6 +14,8 @@ from qgis.core import (
 )
 
 from .i18n import tr
+
+LONGEST_TEXT = 254  # that a Shapefile holds. Units: bytes
 
 
 class Writer:
@@ -38,6 +42,8 @@ class Writer:
     """
 
     def __init__(self, algorithm, parameters, name, context, feedback, fields, wkb_type, crs):
+        if feedback.isCanceled():  # an output that is there already is still whole
+            raise QgsProcessingException(tr("Cancelled before anything was written."))
         # A GeoPackage would build its spatial index while it is closed, for seconds, even when the run is cancelled.
         self._index_later = is_geopackage(algorithm.destination(parameters, name))
         self._sink, self.destination = algorithm.parameterAsSink(
@@ -52,6 +58,8 @@ class Writer:
         if self._sink is None:
             raise QgsProcessingException(algorithm.invalidSinkError(parameters, name))
         self._fields, self._feedback = fields, feedback
+        self._cuts_texts = is_shapefile(algorithm.destination(parameters, name))
+        self._cut = {}  # names of the fields with texts that are too long for the file
 
     def __enter__(self):
         return self
@@ -65,6 +73,12 @@ class Writer:
             _remove(self.destination)
         if going and not whole:
             raise QgsProcessingException(refusal)
+        if whole and self._cut:
+            self._feedback.pushWarning(
+                tr("A Shapefile holds {most} characters of a text, so texts were cut in: {fields}.").format(
+                    most=LONGEST_TEXT, fields=", ".join(self._cut)
+                )
+            )
         if whole and self._index_later:
             layer = QgsVectorLayer(self.destination, "output", "ogr")
             layer.dataProvider().createSpatialIndex()
@@ -88,6 +102,13 @@ class Writer:
         QgsProcessingException
             If any row is refused.
         """
+        if self._cuts_texts:
+            self._cut |= {
+                field.name(): True
+                for row in rows
+                for field, value in zip(self._fields, row, strict=True)
+                if isinstance(value, str) and len(value.encode()) > LONGEST_TEXT
+            }
         features = []
         for geometry, row in zip(geometries, rows, strict=True):
             feature = QgsFeature(self._fields)
@@ -98,14 +119,34 @@ class Writer:
             raise QgsProcessingException(self._refusal())
 
 
+def destination_file(destination):
+    """File of a destination as the user gave it.
+
+    Parameters
+    ----------
+    destination : str
+        A path, or ``ogr:dbname='path' table="layer" (geom)``.
+
+    Returns
+    -------
+    path : pathlib.Path
+    layer : str or None
+        Name of the only layer in the file that is written; None where the whole file is.
+    """
+    if destination.startswith("ogr:"):
+        uri = QgsDataSourceUri(destination.removeprefix("ogr:"))
+        return Path(uri.database()), uri.table()
+    return Path(destination), None
+
+
 def is_geopackage(destination):
     """Whether a destination, as the user gave it, is a GeoPackage or a layer in one."""
-    return ".gpkg" in destination.lower()
+    return destination_file(destination)[0].suffix.lower() == ".gpkg"
 
 
-def is_shapefile(path):
+def is_shapefile(destination):
     """Whether a destination is a Shapefile, which cuts field names at ten characters."""
-    return str(path).lower().endswith(".shp")
+    return destination_file(destination)[0].suffix.lower() == ".shp"
 
 
 def layer_file(destination):
@@ -131,15 +172,16 @@ def layer_file(destination):
 
 
 def _remove(destination):
-    """Delete what this run wrote: the layer alone where a GeoPackage holds others, else the files."""
+    """Delete what this run wrote: the layer alone where its file holds others, else the files."""
     path, layer = layer_file(destination)
     if path is None:
         return
+    others = [found.name() for found in QgsProviderRegistry.instance().querySublayers(str(path))]
+    if layer and set(others) - {layer}:
+        data = gdal.OpenEx(str(path), gdal.OF_VECTOR | gdal.OF_UPDATE)
+        data.DeleteLayer(layer)
+        del data  # closes the file
+        return
     ogr = QgsProviderRegistry.instance().providerMetadata("ogr")
-    if path.suffix.lower() == ".gpkg" and layer:
-        layers = QgsProviderRegistry.instance().querySublayers(str(path))
-        if any(other.name() != layer for other in layers):
-            ogr.createConnection(str(path), {}).dropVectorTable("", layer)
-            return
     for file in (str(path), *ogr.sidecarFilesForUri(str(path))):
         Path(file).unlink(missing_ok=True)
