@@ -3,10 +3,12 @@
 A layer is read in chunks so that memory stays flat, progress shows and cancel works, whatever its length.
 """
 
+import json
 from functools import cached_property
 
 import numpy as np
 from qgis.core import QgsFeatureRequest, QgsVariantUtils
+from qgis.PyQt.QtCore import QMetaType
 
 from ..core.cells import is_empty, text_of
 
@@ -37,8 +39,19 @@ class Chunk:
 
     @cached_property
     def attributes(self):
-        """Attributes of every row, as QGIS gives them. List of n lists."""
-        return [feature.attributes() for feature in self.features]
+        """Attributes of every row, as QGIS gives them but for what no file could hold. List of n lists."""
+        rows = [feature.attributes() for feature in self.features]
+        for index, field in enumerate(self._fields):
+            if field.type() == QMetaType.Type.QVariantMap:
+                for row in rows:
+                    row[index] = _json(row[index])
+        if (self.ids < 0).any():
+            # Rows that are added and not yet saved have a word, "Autogenerate", for the number of their key.
+            numeric = [index for index, field in enumerate(self._fields) if field.isNumeric()]
+            for row in rows:
+                for index in numeric:
+                    row[index] = None if isinstance(row[index], str) else row[index]
+        return rows
 
     @cached_property
     def geometries(self):
@@ -83,9 +96,14 @@ class Chunk:
         return column
 
 
+def _json(value):
+    """A map as text: only layers in memory can hold one."""
+    return None if QgsVariantUtils.isNull(value) else json.dumps(value, ensure_ascii=False, default=str)
+
+
 def _plain(value):
-    """A QDate or QDateTime as Python's own, anything else as it is."""
-    for method in ("toPyDateTime", "toPyDate"):
+    """A QDate, QDateTime or QTime as Python's own, anything else as it is."""
+    for method in ("toPyDateTime", "toPyDate", "toPyTime"):
         if hasattr(value, method):
             return getattr(value, method)()
     return value
@@ -200,9 +218,9 @@ def value_rows(names, columns):
 
     Returns
     -------
-    list of tuple
+    list of list
     """
-    return list(zip(*(_cells(columns[name]) for name in names), strict=True))
+    return [list(row) for row in zip(*(_cells(columns[name]) for name in names), strict=True)]
 
 
 def _cells(column):

@@ -8,7 +8,7 @@ from qgis.PyQt.QtCore import QMetaType
 
 from .i18n import tr
 
-NAME_LENGTH = 10  # of a Shapefile's field
+NAME_LENGTH = 10  # of a Shapefile's field. Units: bytes
 DOUBLE, TEXT, DATE = QMetaType.Type.Double, QMetaType.Type.QString, QMetaType.Type.QDate
 WHOLE = QMetaType.Type.Int
 WHOLE_NUMBERS = (QMetaType.Type.Int, QMetaType.Type.UInt, QMetaType.Type.LongLong, QMetaType.Type.ULongLong)
@@ -41,6 +41,29 @@ DICTIONARY = {
     "method": (TEXT, 20),
     "symbol": (TEXT, 12),
     "label": (TEXT, 8),
+    "group": (TEXT, 80),
+    "from_m": (DOUBLE, 0),
+    "to_m": (DOUBLE, 0),
+    "n_points": (WHOLE, 0),
+    "n_planes": (WHOLE, 0),
+    "rms": (DOUBLE, 0),
+    "thinness": (DOUBLE, 0),
+    "dip_lo": (DOUBLE, 0),
+    "dip_hi": (DOUBLE, 0),
+    "dd_half": (DOUBLE, 0),
+    "line": (TEXT, 8),
+    "sig_used": (DOUBLE, 0),
+    "where": (TEXT, 16),
+    "thickness": (DOUBLE, 0),
+    "sig_thick": (DOUBLE, 0),
+    "map_width": (DOUBLE, 0),
+    "slope": (DOUBLE, 0),
+    "line_az": (DOUBLE, 0),
+    "plane_row": (DOUBLE, 0),
+    "plane_away": (DOUBLE, 0),
+    "plane_elev": (DOUBLE, 0),
+    "depth": (DOUBLE, 0),
+    "sig_depth": (DOUBLE, 0),
     "section": (TEXT, 80),
     "leg": (WHOLE, 0),
     "leg_azim": (DOUBLE, 0),
@@ -71,7 +94,7 @@ def _field(name):
 
 
 def output_fields(inputs, added, *, short_names, key_is_unique):
-    """Fields of an output layer and what had to be renamed.
+    """Fields of an output layer and what had to be renamed. A field of maps, which no file holds, becomes one of text.
 
     Parameters
     ----------
@@ -80,7 +103,7 @@ def output_fields(inputs, added, *, short_names, key_is_unique):
     added : list of str
         Names from the data dictionary, in order.
     short_names : bool
-        Whether the output cuts names at 10 characters, so that a longer input name could take one of ours.
+        Whether the output cuts names at 10 characters: longer ones are cut here, and so without two becoming one.
     key_is_unique : bool
         Whether a whole-number field ``fid`` of the input has no value twice. If it has, it cannot be the key of a
         GeoPackage, and as a key it would cost rows: it is kept as data under another name.
@@ -96,17 +119,21 @@ def output_fields(inputs, added, *, short_names, key_is_unique):
     QgsProcessingException
         If a field is refused all the same.
     """
-    ours = set(added)
-    taken = {field.name().lower() for field in inputs} | ours
+    used = set(added)
+    taken = {field.name().lower() for field in inputs} | used
     fields, renamed = QgsFields(), {}
     for source in inputs:
-        field, name = QgsField(source), source.name()
-        clashes = name.lower() in ours or (short_names and name[:NAME_LENGTH].lower() in ours)
+        name, is_map = source.name(), source.type() == QMetaType.Type.QVariantMap
+        field = QgsField(name, TEXT) if is_map else QgsField(source)
         spoils_key = name.lower() == "fid" and not (field.type() in WHOLE_NUMBERS and key_is_unique)
-        if clashes or spoils_key:
-            renamed[name] = _free_name(name, taken)
-            taken.add(renamed[name].lower())
-            field.setName(renamed[name])
+        new = _cut(name) if short_names else name
+        if new.lower() in used or spoils_key:
+            new = _free_name(name, taken)
+        if new != name:
+            renamed[name] = new
+            field.setName(new)
+        used.add(new.lower())
+        taken.add(new.lower())
         _append(fields, field)
     for name in added:
         _append(fields, _field(name))
@@ -115,11 +142,16 @@ def output_fields(inputs, added, *, short_names, key_is_unique):
 
 def _free_name(name, taken):
     """``in_`` and as much of the name as ten characters hold, with a number at the end where that is taken."""
-    candidate, number = f"in_{name}"[:NAME_LENGTH], 1
+    candidate, number = _cut(f"in_{name}"), 1
     while candidate.lower() in taken:
         number += 1
-        candidate = f"in_{name}"[: NAME_LENGTH - len(str(number))] + str(number)
+        candidate = _cut(f"in_{name}", NAME_LENGTH - len(str(number))) + str(number)
     return candidate
+
+
+def _cut(name, length=NAME_LENGTH):
+    """The beginning of a name; a Shapefile counts bytes."""
+    return name.encode()[:length].decode(errors="ignore")
 
 
 def _append(fields, field):

@@ -13,7 +13,8 @@ def key_is_unique(source, layer, feedback):
     ----------
     source : QgsFeatureSource
     layer : QgsVectorLayer or None
-        The layer behind the source, where it is one: if the field is its key already, no row need be looked at.
+        The layer behind the source, where it is one: if the field is its key already and nothing in it waits to be
+        saved, no row need be looked at.
     feedback : QgsProcessingFeedback
 
     Returns
@@ -26,7 +27,7 @@ def key_is_unique(source, layer, feedback):
         return True
     if source.fields().at(index).type() not in WHOLE_NUMBERS:
         return False
-    if layer is not None and layer.primaryKeyAttributes() == [index]:
+    if layer is not None and layer.primaryKeyAttributes() == [index] and not layer.isModified():
         return True
     name = source.fields().at(index).name()
     seen, rows = set(), 0

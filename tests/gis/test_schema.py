@@ -31,6 +31,28 @@ def test_a_renamed_field_never_takes_a_name_that_is_there(qgis_app):
     assert names == ["in_dip3", "in_dip", "IN_DIP2", "dip", "strike", "status"]
 
 
+def test_names_that_differ_by_case_alone_are_parted(qgis_app):
+    """A GeoPackage cannot hold both, and would fail after the file that was there is gone."""
+    names, renamed = names_after(fields_of("Sample", "sample", "fold"))
+    assert names[:3] == ["Sample", "in_sample", "fold"]
+    assert renamed == {"sample": "in_sample"}
+
+
+def test_long_names_are_cut_by_us_in_a_shapefile_and_reported(qgis_app):
+    inputs = fields_of("observation_one", "observation_two", "Höhenangabe")
+    names, renamed = names_after(inputs, short_names=True)
+    assert names[:3] == ["observatio", "in_observa", "Höhenanga"]  # ten bytes each
+    assert list(renamed) == ["observation_one", "observation_two", "Höhenangabe"]
+    assert names_after(inputs)[1] == {}
+
+
+def test_a_field_of_maps_becomes_text(qgis_app):
+    fields, _ = output_fields(
+        fields_of("form", kind=QMetaType.Type.QVariantMap), [], short_names=False, key_is_unique=True
+    )
+    assert fields.at(0).type() == QMetaType.Type.QString
+
+
 def test_names_that_a_shapefile_would_cut_to_ours_give_way_there_only(qgis_app):
     added = ("correction",)
     assert names_after(fields_of("correction_old"), added=added)[0] == ["correction_old", "correction"]
