@@ -26,6 +26,7 @@ from .crs import to_pyproj
 from .dates import DateColumn
 from .field_model import MODEL, FieldModel, add_model, heights
 from .i18n import tr
+from .places import has_places
 from .remarks import run_warning
 
 INPUT = "INPUT"
@@ -117,6 +118,9 @@ def north_refusal(algorithm, parameters, context):
             return tr("MODEL is given, so DECLINATION or DECLINATION_FIELD is needed.")
     elif given(parameters, DECLINATION):
         return tr("DECLINATION is used only when MODEL is given; choose one of the two.")
+    grid = to_pyproj(algorithm.parameterAsCrs(parameters, GRID_CRS, context))
+    if grid is not None and (grid.is_geographic or not has_places(grid)):
+        return tr("GRID_CRS: {grid} has no grid from whose north azimuths could be counted.").format(grid=grid.name)
     try:
         parse_words(algorithm.parameterAsString(parameters, NORTH_WORDS, context), NORTHS)
     except FieldDataError as error:
@@ -267,10 +271,12 @@ class NorthBlock:
         lon, lat = places.own_lon, places.own_lat
         if self._to_grid is not None and by_grid.any():
             lon, lat = own_lonlat(self._grid, *self._to_grid.transform(places.x, places.y))
-        added = correction.correction_to_true(norths, azimuth, decl, ring_set, self._grid, lon, lat)
+        grid = None if self._grid is None or self._grid.is_geographic else self._grid  # degrees make no grid
+        added = correction.correction_to_true(norths, azimuth, decl, ring_set, grid, lon, lat)
         lost = by_grid & matters & np.isnan(added)
         notes.add_where(lost & np.isnan(places.lon), "no_position", rejects=True)
-        notes.add_where(lost & ~np.isnan(places.lon), "no_grid", rejects=True)
+        for row in np.flatnonzero(lost & ~np.isnan(places.lon)):
+            notes.add(row, "no_grid", rejects=True, grid=self.grid_name)
         self._count(chunk, magnetic & matters & ~notes.rejected, decl, ring_set, source)
         return Corrected(wrap360(azimuth + added), added, decl, ring_set, sigma, source, dates, norths)
 

@@ -52,16 +52,50 @@ def sentences():
         "old_model": tr("Before 1945 the field was less well known; the stated uncertainty is optimistic."),
         "weak_field": tr("The horizontal field is weak here ({h} nT); a needle is sluggish and declination uncertain."),
         "no_field": tr("The horizontal field is too weak here ({h} nT) for a compass; give the declination yourself."),
-        "no_position": tr("No position, so nothing that depends on the place is known."),
+        "no_position": tr(
+            "No position on Earth: the row has no point, or the layer no coordinate reference system. Nothing that "
+            "depends on the place is known."
+        ),
         "no_declination": tr("No declination is given for this row."),
-        "declination_range": tr("Declination {value} is outside -180 to 180."),
-        "ring_range": tr("Ring setting {value} is outside -180 to 180."),
+        "declination_range": tr(
+            "Declination {value} is no number of degrees from -180 to 180; east is positive, west negative."
+        ),
+        "ring_range": tr(
+            "Ring setting {value} is no number of degrees from -180 to 180; east is positive, west negative."
+        ),
         "ring_far": tr("Ring setting {value} is far from the declination {decl} and from its opposite; check it."),
         "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
-        "no_grid": tr("The grid has no north here."),
+        "no_grid": tr("{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS."),
         "dem_gap": tr("The DEM has no height here, or not all along."),
         "no_height": tr("No height is given for this row, and there is no DEM to take it from."),
+        "few_points": tr("A plane needs 3 points of known place and height; there are {count}."),
+        "collinear": tr("The points lie within {across} m of one line, which errors of {error} m explain: no plane."),
+        "thin_points": tr("The points are nearly on one line (thinness {value}), so the plane may turn about it."),
+        "wide_dip": tr("The dip is hardly known: {low} to {high} degrees."),
+        "rough_points": tr(
+            "The points lie {value} m off the plane, more than their errors explain: a wrong height, or no one plane. The "
+            "ranges were widened."
+        ),
+        "points_left_out": tr("Points without a place or a height were left out, ids {ids}."),
+        "no_group": tr("These points do not say to which plane they belong."),
+        "not_a_plane": tr("The row is a line, not a plane."),
+        "sigma_range": tr("The uncertainty {value} is outside 0 to 90; {used} was used."),
+        "dem_part": tr("The DEM covers only a part of the ground within the radius; lines end or are unknown there."),
+        "no_outcrop": tr("The plane does not meet the ground within the radius."),
+        "no_edge": tr("One edge of the band lies nowhere within the radius."),
+        "no_frame": tr("The DEM's coordinate reference system has an edge within the radius."),
+        "no_contours": tr("A horizontal plane has no contours, and those of a vertical one lie upon each other."),
+        "many_contours": tr("The plane would have {count} contours; {most} is the most. Is the interval meant?"),
+        "no_level": tr("No multiple of {interval} m lies within the reach of the plane over {radius} m."),
+        "no_attitude": tr("No attitude lies within {distance} m of the line."),
+        "no_mean": tr("The {count} attitudes around have no mean: none of their directions stands out."),
+        "top_below_base": tr(
+            "The line ends on the lower side of the bedding: overturned beds, or drawn from top to base, or a wrong dip."
+        ),
+        "above_ground": tr("The plane is {value} m above ground here; a hole does not meet it."),
+        "vertical_plane": tr("The plane is vertical; a vertical hole does not meet it."),
+        "no_plane": tr('No plane has the group "{value}".'),
         "no_length": tr("The line has no length: it needs two different vertices."),
         "section_parts": tr("The line has {value} parts that do not follow one another."),
         "parallel": tr("The strike, or the direction of carrying, lies within 1 degree of the section's leg {leg}."),
@@ -157,6 +191,10 @@ class Notes:
         """Note the same about many rows, each with its own values from columns of shape (n,)."""
         for row in np.flatnonzero(mask):
             self.add(row, code, rejects=rejects, **{name: column[row] for name, column in columns.items()})
+
+    def kept(self, values):
+        """Values of n rows as a list, with None for the rows that are rejected so far."""
+        return [None if gone else value for gone, value in zip(self.rejected.tolist(), values, strict=True)]
 
     def columns(self):
         """Status, codes and remarks of every row.

@@ -106,9 +106,8 @@ class NorthAngles(AgonicAlgorithm):
             raise QgsProcessingException(
                 tr("The layer has no coordinate reference system that leads to places on Earth.")
             )
-        if not any(
-            dates.any(chunk) for chunk in chunks(source, feedback, fields=[dates.field], geometry=False, stop=5.0)
-        ):
+        look = chunks(source, feedback, fields=[dates.field], geometry=False, stop=5.0)
+        if not any(dates.any(chunk) for chunk in look) and not feedback.isCanceled():
             raise QgsProcessingException(tr("No row has a date: give DATE or DATE_FIELD. There is no silent today."))
 
         fields, renamed = output_fields(
@@ -139,8 +138,8 @@ class NorthAngles(AgonicAlgorithm):
                     "grid_mag": norths.grid_magnetic(found.decl, converg),
                 }
                 columns = {name: np.where(notes.rejected, np.nan, column) for name, column in columns.items()}
-                columns["decl_from"] = [None if gone else model.name for gone in notes.rejected]
-                columns["read_date"] = found.dates
+                columns["decl_from"] = notes.kept([model.name] * len(chunk))
+                columns["read_date"] = notes.kept(found.dates)
                 columns |= notes.columns()
                 writer.add(chunk.geometries, output_rows(chunk, FIELDS, columns))
                 tally.add(chunk.ids, notes)

@@ -420,7 +420,8 @@ class CorrectReadings(AgonicAlgorithm):
                 columns.votes.add(chunk.column(columns.text))
             elif north.surveyed:
                 break
-        north.refuse_undated()
+        if not feedback.isCanceled():
+            north.refuse_undated()
         present = {field.name().lower() for field in source.fields()}
         if (
             north.magnetic
@@ -491,15 +492,10 @@ class CorrectReadings(AgonicAlgorithm):
             "azim_map": azim_map,
             "sig_az": found.sig_az,
             "sig_pole": found.sig_pole,
-            "decl_from": [
-                None if gone else source for gone, source in zip(notes.rejected, corrected.decl_from, strict=True)
-            ],
-            "read_date": corrected.read_date,
-            "method": [None if gone else "compass" for gone in notes.rejected],
-            "symbol": [
-                None if gone else number
-                for gone, number in zip(notes.rejected, symbol_numbers(kind, found.inclination, polarity), strict=True)
-            ],
+            "decl_from": notes.kept(corrected.decl_from),
+            "read_date": notes.kept(corrected.read_date),
+            "method": notes.kept(["compass"] * len(chunk)),
+            "symbol": notes.kept(symbol_numbers(kind, found.inclination, polarity)),
             "label": labels(found.inclination),
             **notes.columns(),
         }

@@ -26,7 +26,7 @@ def write_report(path, tally, warnings, north, columns, renamed):
     report.paragraph(methods_sentence(tally, north, columns))
     if renamed:
         report.heading(tr("Renamed fields"))
-        report.paragraph(tr("These fields of the input have names of the output; their values are unchanged."))
+        report.paragraph(tr("These fields of the input have another name in the output; their values are unchanged."))
         report.table([tr("in the input"), tr("in the output")], renamed.items())
     report.cautions()
     report.write(path)

@@ -1,10 +1,23 @@
 """The main job through Processing: readings in, true attitudes out, every row accounted for."""
 
+import json
 from pathlib import Path
 
 import numpy as np
 import pytest
-from qgis.core import QgsFeature, QgsGeometry, QgsPointXY, QgsProcessingException, QgsVectorLayer
+from qgis.core import (
+    NULL,
+    QgsApplication,
+    QgsCoordinateReferenceSystem,
+    QgsFeature,
+    QgsGeometry,
+    QgsPointXY,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+    QgsVectorLayer,
+    QgsVectorLayerUtils,
+)
 
 HERE = (500000.0, 6000000.0)  # on the central meridian of UTM zone 33, where convergence is 0
 GIVEN = {"MODEL": "given", "DECLINATION": 10.0}
@@ -154,6 +167,17 @@ def test_grid_azimuths_are_turned_by_the_grid_they_were_taken_from(correct, make
         "rows"
     ][0]
     assert again["strike"] == pytest.approx(row["strike"], abs=1e-6)
+
+
+def test_degrees_make_no_grid(make_points, run):
+    """On a page of degrees 37.5 would be a true 21: the azimuths of that page are nobody's grid azimuths."""
+    layer = make_points(NUMBERS, [(17.9, 60.0, 37.5, 30)], "EPSG:4326")
+    row = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, "NORTH": "grid"})["rows"][0]
+    assert (row["status"], row["code"], row["strike"]) == ("rejected", "no_grid", None)
+    mine = QgsCoordinateReferenceSystem.fromWkt('LOCAL_CS["Mine",UNIT["metre",1]]')
+    for grid in ("EPSG:4326", mine):
+        with pytest.raises(QgsProcessingException, match=r"GRID_CRS: .* has no grid"):
+            run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, "NORTH": "grid", "GRID_CRS": grid})
 
 
 def test_the_page_azimuth_of_a_true_strike_follows_the_layers_projection(make_points, run):
@@ -306,6 +330,7 @@ def test_a_partial_date_widens_the_uncertainty(make_points, run):
     [
         ({**STRIKE_RIGHT, "MODEL": "igrf14", "DECLINATION": None}, "need a date"),
         ({**STRIKE_RIGHT, "MODEL": "given", "DECLINATION": None}, "DECLINATION or DECLINATION_FIELD is needed"),
+        ({**STRIKE_RIGHT, "MODEL": "given", "DECLINATION": NULL}, "DECLINATION or DECLINATION_FIELD is needed"),
         ({**STRIKE_RIGHT, "MODEL": "igrf14", "DATE": "2020-01-01"}, "used only when MODEL is given"),
         ({**STRIKE_RIGHT, "NOTATION": None}, "NOTATION is one of"),
         ({**STRIKE_RIGHT, "DIP_FIELD": None}, "needs DIP_FIELD"),
@@ -330,6 +355,15 @@ def test_a_run_that_cannot_go_well_is_refused_and_an_existing_file_survives(
     with pytest.raises(QgsProcessingException, match=message):
         run("correct_readings", {"INPUT": layer, **given, "OUTPUT": str(output)})
     assert output.read_bytes() == before
+
+
+def test_lines_are_refused_where_points_are_asked_for(run, tmp_path):
+    output = tmp_path / "out.gpkg"
+    output.write_bytes(b"precious")
+    layer = QgsVectorLayer("LineString?crs=EPSG:32633&field=azimuth:double&field=incl:double", "lines", "memory")
+    with pytest.raises(QgsProcessingException, match="holds LineString, not Point"):
+        run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, "OUTPUT": str(output)})
+    assert output.read_bytes() == b"precious"
 
 
 def test_a_corrected_layer_is_not_corrected_again(correct, run, make_points):
@@ -495,6 +529,60 @@ def test_multipoints_of_one_point_are_points(run, agonic):
     layer.dataProvider().addFeatures([feature])
     row = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, "DATE": "2020-06-01"})["rows"][0]
     assert row["status"] == "ok"
+
+
+@pytest.mark.parametrize("output", ["out.gpkg", "out.shp", "out.geojson", "TEMPORARY_OUTPUT"])
+def test_maps_of_a_form_survive_as_text(run, tmp_path, output):
+    """Field forms saved as GeoJSON nest values; no QGIS sink but one in memory takes them."""
+    source = tmp_path / "form.geojson"
+    place = {"type": "Point", "coordinates": [15.0, 54.0]}
+    form = {"azimuth": 45, "incl": 30, "rock": {"name": "gneis", "colour": "grå"}, "tags": ["a", "b"]}
+    source.write_text(json.dumps({"type": "Feature", "geometry": place, "properties": form}), encoding="utf-8")
+    if output != "TEMPORARY_OUTPUT":
+        output = str(tmp_path / output)
+    row = run("correct_readings", {"INPUT": str(source), **STRIKE_RIGHT, **GIVEN, "OUTPUT": output})["rows"][0]
+    rock = row["rock"]
+    assert (rock if isinstance(rock, dict) else json.loads(rock)) == form["rock"]
+    assert row["strike"] == 55.0
+
+
+def test_rows_that_are_not_saved_yet_come_out_too(make_points, run, tmp_path):
+    """In a layer that is being edited their key is a word, which no file takes for a number."""
+    path = str(tmp_path / "stations.gpkg")
+    run("correct_readings", {"INPUT": make_points(NUMBERS, [(*HERE, 45, 30)]), **STRIKE_RIGHT, **GIVEN, "OUTPUT": path})
+    layer = QgsVectorLayer(path, "stations", "ogr")
+    layer.startEditing()
+    added = QgsVectorLayerUtils.createFeature(layer, QgsGeometry.fromPointXY(QgsPointXY(*HERE)), {1: 50.0, 2: 20.0})
+    assert layer.addFeature(added)
+    result = run(
+        "correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, "OUTPUT": str(tmp_path / "attitudes.gpkg")}
+    )
+    assert sorted(row["strike"] for row in result["rows"]) == [55.0, 60.0]
+    assert sorted(row["in_fid"] or 0 for row in result["rows"]) == [0, 1]
+    layer.rollBack()
+
+
+@pytest.mark.parametrize(
+    ("parameters", "message"),
+    [
+        ({"AZIMUTH_FIELD": "azimuth", "DIP_FIELD": "incl", **GIVEN}, "NOTATION is one of"),
+        ({**STRIKE_RIGHT, "MODEL": "given"}, "DECLINATION or DECLINATION_FIELD is needed"),
+        ({**STRIKE_RIGHT, **GIVEN, "SIDE_FIELD": "moon"}, "no field moon"),
+    ],
+)
+def test_a_model_is_refused_like_a_dialog(make_points, agonic, tmp_path, parameters, message):
+    """A model does not check what it hands on; the file that was there would be lost before the run fails."""
+    output = tmp_path / "out.gpkg"
+    output.write_bytes(b"precious")
+    layer = make_points(NUMBERS, [(*HERE, 45, 30)])
+    algorithm = QgsApplication.processingRegistry().createAlgorithmById("agonic:correct_readings")
+    feedback = QgsProcessingFeedback(False)
+    _, fine = algorithm.run(
+        {"INPUT": layer, "OUTPUT": str(output), **parameters}, QgsProcessingContext(), feedback, catchExceptions=True
+    )
+    assert not fine
+    assert message in feedback.textLog()
+    assert output.read_bytes() == b"precious"
 
 
 # -- the report -------------------------------------------------------------------------------------------------------
