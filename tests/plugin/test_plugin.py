@@ -19,9 +19,12 @@ def registered():
 
 @pytest.fixture
 def alone(agonic):
-    """The other tests' plugin taken out, so that a test's own one can come in."""
+    """The other tests' plugin taken out, so that a test's own one can come in, and out again if the test fails."""
     agonic.unload()
     yield
+    left = QgsApplication.processingRegistry().providerById("agonic")
+    if left is not None:
+        QgsApplication.processingRegistry().removeProvider(left)
     agonic.initProcessing()
 
 
@@ -52,7 +55,28 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
     assert registered() is None
     plugin.initProcessing()
     # Ids are what scripts and models hold: a change here breaks them.
-    assert registered() == ["agonic:correct_readings", "agonic:north_angles"]
+    assert registered() == [
+        "agonic:check_compass",
+        "agonic:correct_readings",
+        "agonic:depth_to_plane",
+        "agonic:draw_section",
+        "agonic:locate_by_bearings",
+        "agonic:north_angles",
+        "agonic:outcrop_trace",
+        "agonic:planes_along_traces",
+        "agonic:planes_from_points",
+        "agonic:reduce_traverse",
+        "agonic:section_attitudes",
+        "agonic:section_crossings",
+        "agonic:section_profile",
+        "agonic:sight_to_terrain",
+        "agonic:structure_contours",
+        "agonic:style_attitudes",
+        "agonic:style_lines",
+        "agonic:symbol_sheet",
+        "agonic:thin_attitudes",
+        "agonic:true_thickness",
+    ]
     plugin.unload()
     assert registered() is None
 
