@@ -906,8 +906,8 @@
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>The points lie within {across} m of one line, which errors of {error} m explain: no plane.</source>
-      <translation>Los puntos se apartan menos de {across} m de una recta, lo que se explica por errores de {error} m: no hay plano.</translation>
+      <source>The points spread across one line by only {across} m in all; with their errors {needed} m are needed.</source>
+      <translation>Los puntos solo se apartan en total {across} m de una recta; con sus errores hacen falta {needed} m.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
