@@ -51,7 +51,8 @@ MARKS = {
     "line": (Qgis.MarkerShape.Circle, 1.1),
 }
 LINE_WIDTHS = {"axis": 0.25, "tick": 0.2, "base": 0.25, "sea_level": 0.2, "bend": 0.18, "leader": 0.12}
-TABLES = ("lettering", "interpretation", "units_drawn", "attitudes", "contacts", "profile", "drawing", "units")
+TABLES = ("lettering", "interpretation", "attitudes", "contacts", "profile", "drawing", "units")
+"""What the names of a section's tables end in, top layer first."""
 GEMS_LINES, GEMS_AREAS = "ContactsAndFaults", "MapUnitPolys"
 
 

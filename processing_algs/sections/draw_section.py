@@ -24,7 +24,7 @@ from qgis.core import (
 
 from ..base import DONE, READ, REJECTED, WARNED
 from ..drawing.section_drawing import draw
-from ..drawing.section_layers import GEMS_AREAS, GEMS_LINES, unit_colors
+from ..drawing.section_layers import GEMS_AREAS, GEMS_LINES, TABLES, unit_colors
 from ..drawing.section_layout import FORMATS, export, make_layout
 from ..gis.i18n import tr
 from ..gis.remarks import REJECTED as REJECTED_STATUS
@@ -184,12 +184,7 @@ class DrawSection(SectionAlgorithm):
             )
         if package and Path(package).suffix.lower() != ".gpkg":
             return tr("PACKAGE: {name} does not end in .gpkg.").format(name=Path(package).name)
-        drawn = _drawn_on(package) if package else 0
-        if drawn:
-            return tr(
-                "PACKAGE: {name} holds {count} features of an interpretation that somebody drew; choose another file."
-            ).format(name=Path(package).name, count=drawn)
-        return None
+        return _package_refusal(package) if package else None
 
     def _gems_refusal(self, parameters, context):
         if not self.parameterAsBool(parameters, self.GEMS, context):
@@ -356,16 +351,24 @@ def fitting_scale(length):
         power *= 10.0
 
 
-def _drawn_on(path):
-    """Features that somebody drew in a package that is there already."""
+def _package_refusal(path):
+    """Why a package that is there already must not be replaced: a sentence, or None."""
     if not Path(path).is_file():
-        return 0
+        return None
     count = 0
     for part in QgsProviderRegistry.instance().querySublayers(str(path)):
+        if not part.name().endswith((*TABLES, *DRAWN_ON)):
+            return tr("PACKAGE: {name} holds the layer {layer}, which is no section; choose another file.").format(
+                name=Path(path).name, layer=part.name()
+            )
         if part.name().endswith(DRAWN_ON):
             layer = QgsVectorLayer(f"{path}|layername={part.name()}", part.name(), "ogr")
             count += max(layer.featureCount(), 0) if layer.isValid() else 0
-    return count
+    if count:
+        return tr(
+            "PACKAGE: {name} holds {count} features of an interpretation that somebody drew; choose another file."
+        ).format(name=Path(path).name, count=count)
+    return None
 
 
 def _move(path, package):

@@ -105,6 +105,12 @@ class SectionAlgorithm(AgonicAlgorithm):
         self.dem = open_dem(self, parameters, context, feedback)
         return True
 
+    def source(self, parameters, key, context):
+        """Read an input as it is: what is wrong with a geometry is our own affair, and is told row by row."""
+        found = super().source(parameters, key, context)
+        found.setInvalidGeometryCheck(Qgis.InvalidGeometryCheck.NoCheck)
+        return found
+
     # -- the run ------------------------------------------------------------------------------------------------------
 
     def section_lines(self, parameters, context, feedback):
