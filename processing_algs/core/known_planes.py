@@ -12,6 +12,7 @@ import numpy.typing as npt
 from .angles import FloatArray, wrap360
 from .attitudes import axial_angle, mean_axis
 from .errors import FieldDataError
+from .norths import to_local
 from .planes import off_plane_variance
 
 MOST_CONTOURS: Final = 5000
@@ -19,6 +20,8 @@ MOST_CONTOURS: Final = 5000
 
 # Upward part of a normal below which a plane counts as vertical, horizontal part below which as horizontal.
 _EDGE: Final = 1e-6
+# Places compared with all others at once.
+_AT_ONCE: Final = 500
 
 
 def thickness(
@@ -210,3 +213,40 @@ def traverse(base: npt.ArrayLike, top: npt.ArrayLike) -> tuple[FloatArray, Float
     azimuth = wrap360(np.degrees(np.arctan2(offset[..., 0], offset[..., 1])))
     slope = np.degrees(np.arctan2(offset[..., 2], width))
     return np.asarray(width), np.asarray(slope), np.where(width > 0.0, azimuth, np.nan)
+
+
+def nearest(
+    lon: npt.ArrayLike, lat: npt.ArrayLike, others_lon: npt.ArrayLike, others_lat: npt.ArrayLike
+) -> tuple[npt.NDArray[np.intp], FloatArray]:
+    """Nearest of some places to each of other places.
+
+    Parameters
+    ----------
+    lon, lat : array_like, shape (n,)
+        Units: degrees.
+    others_lon, others_lat : array_like, shape (m,)
+        The places to choose from, at least one, none missing. Units: degrees.
+
+    Returns
+    -------
+    which : ndarray of int, shape (n,)
+        Index of the nearest one; 0 where a place is missing.
+    away : ndarray, shape (n,)
+        Distance to it on the ellipsoid, NaN where a place is missing. Units: metres.
+    """
+    lon, lat, others_lon, others_lat = (
+        np.asarray(values, dtype=float) for values in (lon, lat, others_lon, others_lat)
+    )
+    others = _verticals(others_lon, others_lat)
+    which = np.zeros(len(lon), dtype=np.intp)
+    for first in range(0, len(lon), _AT_ONCE):
+        block = slice(first, first + _AT_ONCE)
+        closeness = np.nan_to_num(_verticals(lon[block], lat[block]), nan=0.0) @ others.T
+        which[block] = closeness.argmax(axis=1)
+    return which, np.asarray(np.hypot(*to_local(lon, lat, others_lon[which], others_lat[which])))
+
+
+def _verticals(lon: FloatArray, lat: FloatArray) -> FloatArray:
+    """Upward unit vectors in space, shape (n, 3): they compare at the antimeridian and the poles too."""
+    lon, lat = np.radians(lon), np.radians(lat)
+    return np.stack([np.cos(lat) * np.cos(lon), np.cos(lat) * np.sin(lon), np.sin(lat)], axis=-1)

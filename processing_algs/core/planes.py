@@ -25,8 +25,11 @@ _ONE, _TWO = 1.959964, 2.447747
 # the narrower side has room to spare. By trial: with 1.96 up to 97.3 % were held.
 _WIDER: Final = 1.9
 _OUTLINE: Final = np.radians(np.arange(0.0, 360.0, 2.0))
-# Points whose spread across their line is below this many of their errors say nothing about a plane.
-_COLLINEAR: Final = 3.0
+# Points whose spread across their line is no more than this many errors, of place and height together, are on one line.
+_LEAST: Final = 3.0
+# The errors of n points on one line make a spread across it of about sqrt(n - 2) errors, and hardly ever by this many
+# more.
+_MORE: Final = 2.0
 # A spread below this part of the length is rounding.
 _ROUNDING: Final = 1e-6
 # Heights of 500 m in single precision carry no smaller dip. Units: degrees.
@@ -128,9 +131,10 @@ def fit_plane(
     Raises
     ------
     FieldDataError
-        ``few_points``: fewer than three. ``collinear``: the points spread across their own line by less than three of
-        their errors; points in one vertical plane are not collinear for that. For n points the spread is the second
-        singular value over the root of n - 2, since the errors of more points add up in it.
+        ``few_points``: fewer than three. ``collinear``: the second singular value, the spread of the points across
+        their own line, is no more than 3 of their errors (place and height together), or no more than the errors of n
+        points make of themselves, 2 + sqrt(n - 2) of the errors in its direction. Points in one vertical plane are not
+        collinear for that.
 
     References
     ----------
@@ -146,15 +150,25 @@ def fit_plane(
     centre = points.mean(axis=0)
     offsets = points - centre
     _, spread, axes = np.linalg.svd(offsets, full_matrices=False)
-    error = float(np.hypot(sigma_xy, sigma_z))
-    if spread[1] <= max(_COLLINEAR * error * np.sqrt(count - 2), _ROUNDING * spread[0]):
-        across = float(spread[1] / np.sqrt(count - 2))
-        message = f"The points lie within {across:.3g} m of one line, with errors of {error:.3g} m."
-        raise FieldDataError(message, code="collinear", across=across, error=error)
+    slope = np.zeros((count, 2)) if gradient is None else np.reshape(np.asarray(gradient, dtype=float), (count, 2))
+    errors = _covariances(axes, sigma_xy, sigma_z, slope)
+    both = float(np.hypot(sigma_xy, sigma_z))
+    # What the errors themselves add to the spread along each axis, as a sum of squares for one point.
+    own = np.minimum(np.diag(errors)[:2], both**2)
+    needed = np.maximum((_MORE * np.sqrt(shared) + np.sqrt(count - 2)) * np.sqrt(own), _LEAST * both)
+    if (spread[:2] <= needed).any() or spread[1] <= _ROUNDING * spread[0]:
+        across, most = float(spread[1]), float(needed[1] if spread[1] <= needed[1] else needed[0])
+        message = f"The points spread across one line by {across:.3g} m in all; their errors need {most:.3g} m."
+        raise FieldDataError(message, code="collinear", across=across, needed=most)
 
     normal = axes[2] if axes[2, 2] >= 0.0 else -axes[2]
-    slope = np.zeros((count, 2)) if gradient is None else np.reshape(np.asarray(gradient, dtype=float), (count, 2))
-    tilt, rough = _tilts(offsets, spread, axes[:2], normal, (sigma_xy, sigma_z, slope, shared))
+    signal = spread[:2] ** 2 - own * (count - 2)
+    variance = off_plane_variance(normal, sigma_xy, sigma_z, slope)
+    tilt, rough = _tilts(offsets, normal, offsets @ axes[:2].T / signal, variance, shared)
+    # Errors along the plane that go with errors off it pull a fit through many points to one side: this does not
+    # shrink with their number, so it is added as an error of its own. Three points have nothing to be pulled against.
+    pull = errors[:2, 2] / signal * (count - 3)
+    tilt += np.outer(pull, pull)
     strike, dip = (float(angle) for angle in plane_of(normal))
     if dip < _LEVEL:
         strike, dip = np.nan, 0.0
@@ -232,17 +246,10 @@ def off_plane_variance(
 
 
 def _tilts(
-    offsets: FloatArray,
-    spread: FloatArray,
-    axes: FloatArray,
-    normal: FloatArray,
-    errors: tuple[float, float, FloatArray, float],
+    offsets: FloatArray, normal: FloatArray, weight: FloatArray, variance: FloatArray, shared: float
 ) -> tuple[FloatArray, bool]:
     """Covariance, shape (2, 2), of the plane's tilts along its two axes (radians squared), and whether it is rough."""
-    sigma_xy, sigma_z, slope, shared = errors
     count = len(offsets)
-    along = offsets @ axes.T
-    variance = off_plane_variance(normal, sigma_xy, sigma_z, slope)
     residual = (offsets @ normal) ** 2
     free = count / shared - 3.0
     widen, rough = 1.0, False
@@ -253,22 +260,14 @@ def _tilts(
         misfit = float(np.sum(residual / np.maximum(variance, _ROUNDING**2)) / shared)
         rough = misfit > _chi_square(free)
         widen = misfit / free if rough else 1.0
-    weight = along / spread[:2] ** 2
-    tilt = np.einsum("na,nb,n->ab", weight, weight, variance) * shared * widen
-    # Errors along the plane that go with errors off it pull a fit through many points to one side: this does not
-    # shrink with their number, so it is added as an error of its own. Three points have nothing to be pulled against.
-    shift = np.einsum("na,n->a", _covariance_with_normal(axes, normal, sigma_xy, sigma_z, slope), np.ones(count))
-    pull = shift / spread[:2] ** 2 * (count - 3) / count
-    return tilt + np.outer(pull, pull), bool(rough)
+    return np.asarray(np.einsum("na,nb,n->ab", weight, weight, variance) * shared * widen), rough
 
 
-def _covariance_with_normal(
-    axes: FloatArray, normal: FloatArray, sigma_xy: float, sigma_z: float, slope: FloatArray
-) -> FloatArray:
-    """Covariance of each point's error along each axis with its error along the normal, shape (n, 2)."""
+def _covariances(axes: FloatArray, sigma_xy: float, sigma_z: float, slope: FloatArray) -> FloatArray:
+    """Covariances of a point's errors along axes, shape (3, 3), in the mean over the points."""
     level = axes[np.newaxis, :, :2] + axes[np.newaxis, :, 2:] * slope[:, np.newaxis, :]
-    moved = np.einsum("nak,nk->na", level, normal[:2] + normal[2] * slope)
-    return np.asarray(moved * sigma_xy**2 + axes[:, 2] * normal[2] * sigma_z**2)
+    moved = np.einsum("nak,nbk->ab", level, level) / len(slope)
+    return np.asarray(moved * sigma_xy**2 + np.outer(axes[:, 2], axes[:, 2]) * sigma_z**2)
 
 
 def _chi_square(free: float) -> float:

@@ -185,7 +185,7 @@ def off_plane(frame: CellFrame, heights: npt.ArrayLike, normal: npt.ArrayLike, h
 
 
 def off_cone(
-    distance: npt.ArrayLike, frame: CellFrame, heights: npt.ArrayLike, height: float, sigma: float
+    distance: npt.ArrayLike, away: npt.ArrayLike, rise: npt.ArrayLike, sigma: float
 ) -> tuple[FloatArray, FloatArray]:
     """Distances from which the two edges follow of the ground where any plane of a cone of planes may crop out.
 
@@ -197,8 +197,10 @@ def off_cone(
     ----------
     distance : array_like, shape (rows, columns)
         As of `off_plane`. Units: metres.
-    frame, heights, height
-        As of `off_plane`.
+    away : array_like, shape (rows, columns)
+        Horizontal distance from the point. Units: metres.
+    rise : array_like, shape (rows, columns)
+        Height of the ground over the point. Units: metres.
     sigma : float
         Half-angle of the cone of poles, 0 to 90. Units: degrees.
 
@@ -208,11 +210,27 @@ def off_cone(
         Their zero lines bound the ground on the side the pole points to, and on the other. All edges and the trace
         itself meet in the point, where the plane is known to be. Units: metres.
     """
-    rise = np.asarray(heights, dtype=float) - height
-    away = np.sqrt(frame.toward(1.0, 0.0) ** 2 + frame.toward(0.0, 1.0) ** 2 + rise**2)
-    away *= np.sin(np.radians(sigma))
     distance = np.asarray(distance, dtype=float)
-    return np.asarray(distance - away), np.asarray(distance + away)
+    reach = np.hypot(away, rise) * np.sin(np.radians(sigma))
+    return np.asarray(distance - reach), np.asarray(distance + reach)
+
+
+def runs(known: npt.ArrayLike) -> list[slice]:
+    """Stretches of a line without a gap.
+
+    Parameters
+    ----------
+    known : array_like of bool, shape (n,)
+        Which vertices there are.
+
+    Returns
+    -------
+    list of slice
+        Of two vertices or more each.
+    """
+    padded = np.concatenate([[False], np.asarray(known, dtype=bool), [False]]).astype(int)
+    first, last = np.flatnonzero(np.diff(padded) == 1), np.flatnonzero(np.diff(padded) == -1)
+    return [slice(int(start), int(stop)) for start, stop in zip(first, last, strict=True) if stop - start > 1]
 
 
 def split_at_ground(along: npt.ArrayLike, above: npt.ArrayLike) -> list[tuple[float, float, int]]:

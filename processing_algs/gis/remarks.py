@@ -45,7 +45,10 @@ def sentences():
         "kind_unknown": tr('The kind "{value}" is not known; read as {used}.'),
         "polarity_unknown": tr('The polarity "{value}" is not known; taken as unknown.'),
         "no_date": tr("No date, so the declination is not known."),
-        "date_ambiguous": tr("Date {value}: day and month cannot be told apart; state the order of the dates."),
+        "date_ambiguous": tr(
+            "Date {value} can be read in more than one way; write it like 2026-06-01, or state the order of day and month "
+            "and write all four digits of the year."
+        ),
         "date_unreadable": tr('The date "{value}" cannot be read.'),
         "date_partial": tr("Date {value} is only a year or a month; its middle, {used}, was used."),
         "date_outside_model": tr("Date {value} is outside {first} to {last}, the years of {model}."),
@@ -70,7 +73,9 @@ def sentences():
         "dem_gap": tr("The DEM has no height here, or not all along."),
         "no_height": tr("No height is given for this row, and there is no DEM to take it from."),
         "few_points": tr("A plane needs 3 points of known place and height; there are {count}."),
-        "collinear": tr("The points lie within {across} m of one line, which errors of {error} m explain: no plane."),
+        "collinear": tr(
+            "The points spread across one line by only {across} m in all; with their errors {needed} m are needed."
+        ),
         "thin_points": tr("The points are nearly on one line (thinness {value}), so the plane may turn about it."),
         "wide_dip": tr("The dip is hardly known: {low} to {high} degrees."),
         "rough_points": tr(

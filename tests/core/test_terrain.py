@@ -7,7 +7,7 @@ import pytest
 from agonic.processing_algs.core import norths
 from agonic.processing_algs.core.attitudes import axial_angle, pole
 from agonic.processing_algs.core.errors import FieldDataError
-from agonic.processing_algs.core.terrain import bilinear, cell_frame, off_cone, off_plane, split_at_ground
+from agonic.processing_algs.core.terrain import bilinear, cell_frame, off_cone, off_plane, runs, split_at_ground
 from hypothesis import given
 from hypothesis import strategies as st
 from scipy.interpolate import RegularGridInterpolator
@@ -108,7 +108,7 @@ def test_envelope_bounds_the_ground_that_planes_of_the_cone_touch(strike, dip):
     frame, east, north, ground = country(41)
     normal = pole(strike, dip)
     distance = off_plane(frame, ground, normal, 300.0)
-    plus, minus = off_cone(distance, frame, ground, 300.0, sigma)
+    plus, minus = off_cone(distance, np.hypot(east, north), ground - 300.0, sigma)
     within = (plus <= 0.0) & (minus >= 0.0)
     across = np.linalg.svd(normal[np.newaxis])[2][1:]
     turn = np.radians(np.arange(0.0, 360.0, 0.72))
@@ -126,22 +126,38 @@ def test_envelope_bounds_the_ground_that_planes_of_the_cone_touch(strike, dip):
 
 
 def test_edges_meet_in_the_point_where_the_plane_was_seen():
-    frame, _, _, ground = country()
+    frame, east, north, ground = country()
     distance = off_plane(frame, ground, pole(40.0, 25.0), 300.0)
-    plus, minus = off_cone(distance, frame, ground, 300.0, 5.0)
+    plus, minus = off_cone(distance, np.hypot(east, north), ground - 300.0, 5.0)
     assert [surface[30, 30] for surface in (distance, plus, minus)] == pytest.approx([0.0] * 3, abs=1e-9)
-    same = off_cone(distance, frame, ground, 300.0, 0.0)
+    same = off_cone(distance, np.hypot(east, north), ground - 300.0, 0.0)
     assert (same[0] == distance).all()
     assert (same[1] == distance).all()
 
 
 def test_ground_without_height_is_on_no_side():
-    frame, _, _, ground = country()
+    frame, east, north, ground = country()
     ground[5, 5] = np.nan
     distance = off_plane(frame, ground, pole(40.0, 25.0), 300.0)
     assert np.isnan(distance[5, 5])
-    assert np.isnan(off_cone(distance, frame, ground, 300.0, 5.0)[0][5, 5])
+    assert np.isnan(off_cone(distance, np.hypot(east, north), ground - 300.0, 5.0)[0][5, 5])
     assert np.isnan(distance).sum() == 1
+
+
+@pytest.mark.parametrize(
+    ("known", "stretches"),
+    [
+        ("", []),
+        ("x", []),
+        ("xx", [(0, 2)]),
+        ("xx.xxx..x", [(0, 2), (3, 6)]),
+        ("..", []),
+        (".xxxx", [(1, 5)]),
+    ],
+)
+def test_runs_are_stretches_of_two_vertices_or_more(known, stretches):
+    found = runs([letter == "x" for letter in known])
+    assert [(part.start, part.stop) for part in found] == stretches
 
 
 # -- lines through the ground -----------------------------------------------------------------------------------------

@@ -1,0 +1,213 @@
+"""Planes from contacts on terrain, wherever a trace is bent enough for one."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from qgis.core import Qgis, QgsGeometry, QgsProcessingParameterFeatureSink, QgsProcessingParameterFeatureSource
+
+from ..core import norths
+from ..core.errors import FieldDataError
+from ..core.planes import fit_plane, plane_height
+from ..core.traces import Trace, windows
+from ..drawing.layer_style import style_attitudes
+from ..gis.columns import chunks, value_rows
+from ..gis.dem import WGS84
+from ..gis.dem_block import add_dem, add_height_unit
+from ..gis.i18n import tr
+from ..gis.map_shapes import MapShapes
+from ..gis.places import Locator
+from ..gis.remarks import Notes, Tally
+from ..gis.schema import output_fields
+from ..gis.sinks import Writer, is_shapefile
+from .shared import ATTITUDE, FIT, FROM_TRACE, NOTICED, PlaneAlgorithm, attitude_columns, note_fit
+
+FIELDS = ["from_m", "to_m", *ATTITUDE, *FIT, *NOTICED]
+LEAST_POINTS, MOST_POINTS = 8, 200  # read in one window
+
+
+@dataclass(frozen=True)
+class Reading:
+    """One window of a trace.
+
+    Attributes
+    ----------
+    own : list
+        Attributes of the line.
+    span : tuple of float
+        Where the window begins and ends along the line. Units: metres.
+    place : tuple of float
+        Longitude and latitude of its middle, on the trace.
+    fit : PlaneFit or None
+    height : float
+        Of the plane at the middle, for a vertical plane of the ground; NaN without a plane. Units: metres.
+    """
+
+    own: list
+    span: tuple
+    place: tuple
+    fit: object
+    height: float
+
+
+class PlanesAlongTraces(PlaneAlgorithm):
+    """Planes from windows that slide along traces."""
+
+    ID = "planes_along_traces"
+    WINDOW, STEP = "WINDOW", "STEP"
+
+    def displayName(self):
+        """Name in the toolbox."""
+        return tr("Planes along contact traces")
+
+    def shortHelpString(self):
+        """Help in the dialog."""
+        return tr(
+            "Reads the attitude of a contact from its own course over the ground: a window slides along each line, and "
+            "where the line within it is bent enough, in plan or by the relief, a plane is laid through it by least "
+            "squares. Elsewhere the row is rejected and says why: a straight stretch of trace belongs to every plane "
+            "through it.\n\n"
+            "Each row gives the stretch (from_m, to_m), the plane and how well it is known, as for planes from points. "
+            "Points read between two vertices of a line share the vertices' errors, so a line drawn with few vertices "
+            "counts for few points. Windows that overlap are not independent."
+        )
+
+    def initAlgorithm(self, configuration=None):  # noqa: ARG002
+        """Declare parameters and outputs."""
+        self.add(
+            QgsProcessingParameterFeatureSource(
+                self.INPUT, tr("Contact lines"), [Qgis.ProcessingSourceType.VectorLine]
+            ),
+            tr("Traces of contacts, faults or other surfaces as they crop out."),
+        )
+        add_dem(self, tr("Heights of the ground."))
+        add_height_unit(self)
+        self.add_number(
+            self.WINDOW,
+            tr("Window"),
+            tr("Metres along the line that one plane is taken from; 0 takes the whole line."),
+            default=500.0,
+        )
+        self.add_number(
+            self.STEP,
+            tr("Step"),
+            tr("Metres by which the window moves on."),
+            default=250.0,
+            least=0.1,
+        )
+        self.add_point_errors()
+        self.add_kind()
+        self.add(
+            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Planes")),
+            tr("A point with the attitude of each window, on the trace, with strike-and-dip symbols."),
+        )
+        self.add_counts()
+
+    def refusal(self, parameters, context):
+        """Why these parameters cannot run together: a sentence, or None."""
+        return self.nowhere(parameters, self.INPUT, context)
+
+    # -- the run ------------------------------------------------------------------------------------------------------
+
+    def processAlgorithm(self, parameters, context, feedback):
+        """Run."""
+        source = self.source(parameters, self.INPUT, context)
+        fields, renamed = output_fields(
+            source.fields(),
+            FIELDS,
+            short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
+            key_is_unique=False,
+        )
+        self.report_renamed(renamed, feedback)
+        asked = self.number(parameters, self.WINDOW, context), self.number(parameters, self.STEP, context)
+        sigmas = tuple(self.number(parameters, key, context) for key in (self.POINT_SIGMA, self.HEIGHT_SIGMA))
+        kind = self.word(parameters, self.KIND_DEFAULT, context)
+        locator, shapes, tally = Locator(source.sourceCrs()), MapShapes(source.sourceCrs()), Tally()
+        crs = source.sourceCrs()
+        writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, Qgis.WkbType.PointZ, crs)
+        with writer:
+            for chunk in chunks(source, feedback, size=100):
+                readings, noticed, ids = [], [], []
+                for feature, own, geometry in zip(chunk.ids, chunk.attributes, chunk.geometries, strict=True):
+                    for reading, found in self._read(own, geometry, locator, asked, sigmas, feedback):
+                        readings.append(reading)
+                        noticed.append(found)
+                        ids.append(feature)
+                    if feedback.isCanceled():
+                        return {}
+                notes = Notes(len(readings))
+                for row, found in enumerate(noticed):
+                    self._note(notes, row, found, readings[row].fit)
+                self._write(writer, readings, kind, notes, shapes)
+                tally.add(ids, notes)
+        tally.report(feedback)
+        self.style(context, writer.destination, style_attitudes)
+        return {self.OUTPUT: writer.destination} | self.counts(tally)
+
+    def _read(self, own, geometry, locator, asked, sigmas, feedback):
+        """Take planes from the windows of one line: pairs of a Reading and what was noticed, code to values."""
+        traces = [trace for trace in _traces(geometry, locator) if trace.length > 0.0]
+        if not traces:
+            code = "no_position" if geometry.isEmpty() else "no_length"
+            yield Reading(own, (np.nan, np.nan), (np.nan, np.nan), None, np.nan), {code: {}}
+        for trace in traces:
+            for start, stop in windows(trace.length, *asked):
+                if feedback.isCanceled():
+                    return
+                yield self._fit(own, trace, (start, stop), sigmas)
+
+    def _fit(self, own, trace, span, sigmas):
+        """Fit one window."""
+        start, stop = span
+        middle = trace.places([(start + stop) / 2.0])
+        lon0, lat0 = float(middle[0][0]), float(middle[1][0])
+        cell = float(self.dem.cell_size(lon0, lat0))
+        wanted = (stop - start) / cell if np.isfinite(cell) else LEAST_POINTS
+        count = int(np.clip(wanted, LEAST_POINTS, MOST_POINTS))
+        lon, lat = trace.places(np.linspace(start, stop, count))
+        height = self.dem.sample(lon, lat, WGS84)
+        known = np.isfinite(height)
+        noticed = {} if known.all() else {"dem_gap": {}}
+        points = np.column_stack([*norths.to_local(lon, lat, lon0, lat0), height])[known]
+        shared = max(1.0, count / trace.vertices(start, stop))
+        try:
+            fit = fit_plane(points, *sigmas, self.dem.slope(lon[known], lat[known], sigmas[0]), shared)
+        except FieldDataError as error:
+            return Reading(own, span, (lon0, lat0), None, np.nan), noticed | {error.code: error.values}
+        own_height = float(plane_height(fit.normal, fit.centre, 0.0, 0.0))
+        if fit.dip_hi == 90.0 or not np.isfinite(own_height):
+            # A steep plane is met at the ground, not where its height above the middle happens to be.
+            own_height = float(self.dem.sample([lon0], [lat0], WGS84)[0])
+        return Reading(own, span, (lon0, lat0), fit, own_height), noticed
+
+    @staticmethod
+    def _note(notes, row, noticed, fit):
+        for code, values in noticed.items():
+            notes.add(row, code, rejects=fit is None, **values)
+        if fit is not None:
+            note_fit(notes, row, fit)
+
+    @staticmethod
+    def _write(writer, readings, kind, notes, shapes):
+        if not readings:
+            return
+        lon, lat = (np.array(part, dtype=float) for part in zip(*(one.place for one in readings), strict=True))
+        columns = attitude_columns(
+            [one.fit for one in readings], kind, shapes.projection, *shapes.xy(lon, lat), FROM_TRACE
+        )
+        columns |= {
+            "from_m": np.array([one.span[0] for one in readings]),
+            "to_m": np.array([one.span[1] for one in readings]),
+            "elev": np.array([one.height for one in readings]),
+        }
+        rows = value_rows(FIELDS, columns | notes.columns())
+        writer.add(
+            [QgsGeometry() if np.isnan(one.place[0]) else shapes.point(*one.place, one.height) for one in readings],
+            [[*one.own, *row] for one, row in zip(readings, rows, strict=True)],
+        )
+
+
+def _traces(geometry, locator):
+    """The parts of a line as traces."""
+    for part in geometry.constParts() if not geometry.isEmpty() else ():
+        vertices = np.array([(vertex.x(), vertex.y()) for vertex in part.vertices()], dtype=float)
+        yield Trace(*vertices.T, lambda x, y: norths.wgs84_lonlat(locator.projection, x, y))
