@@ -46,8 +46,8 @@ def sentences():
         "polarity_unknown": tr('The polarity "{value}" is not known; taken as unknown.'),
         "no_date": tr("No date, so the declination is not known."),
         "date_ambiguous": tr(
-            "Date {value} can be read in more than one way; write it like 2026-06-01, or state the order of day and month "
-            "and write all four digits of the year."
+            "Date {value} can be read in more than one way; write it like 2026-06-01, or state the order of day and "
+            "month and write all four digits of the year."
         ),
         "date_unreadable": tr('The date "{value}" cannot be read.'),
         "date_partial": tr("Date {value} is only a year or a month; its middle, {used}, was used."),
@@ -79,8 +79,8 @@ def sentences():
         "thin_points": tr("The points are nearly on one line (thinness {value}), so the plane may turn about it."),
         "wide_dip": tr("The dip is hardly known: {low} to {high} degrees."),
         "rough_points": tr(
-            "The points lie {value} m off the plane, more than their errors explain: a wrong height, or no one plane. The "
-            "ranges were widened."
+            "The points lie {value} m off the plane, more than their errors explain: a wrong height, or no one plane. "
+            "The ranges were widened."
         ),
         "points_left_out": tr("Points without a place or a height were left out, ids {ids}."),
         "no_group": tr("These points do not say to which plane they belong."),
@@ -96,7 +96,8 @@ def sentences():
         "no_attitude": tr("No attitude lies within {distance} m of the line."),
         "no_mean": tr("The {count} attitudes around have no mean: none of their directions stands out."),
         "top_below_base": tr(
-            "The line ends on the lower side of the bedding: overturned beds, or drawn from top to base, or a wrong dip."
+            "The line ends on the lower side of the bedding: overturned beds, or drawn from top to base, or a wrong "
+            "dip."
         ),
         "above_ground": tr("The plane is {value} m above ground here; a hole does not meet it."),
         "vertical_plane": tr("The plane is vertical; a vertical hole does not meet it."),

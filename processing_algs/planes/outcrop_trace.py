@@ -137,6 +137,7 @@ class OutcropTrace(PlaneAlgorithm):
                 notes.add_where(np.isnan(heights) & ~notes.rejected, "dem_gap", rejects=True)
                 found = {}
                 for row in np.flatnonzero(~notes.rejected):
+                    feedback.setProgress(100.0 * (tally.read + row) / max(source.featureCount(), 1))
                     seen = Seen(places.lon[row], places.lat[row], heights[row], planes.normal[row], planes.sigma[row])
                     found[row] = self._traces(seen, radius, row, notes, feedback)
                     if feedback.isCanceled():

@@ -114,6 +114,7 @@ class StructureContours(PlaneAlgorithm):
                 notes.add_where(np.isnan(heights) & ~notes.rejected, lost, rejects=True)
                 found = {}
                 for row in np.flatnonzero(~notes.rejected):
+                    feedback.setProgress(100.0 * (tally.read + row) / max(source.featureCount(), 1))
                     if feedback.isCanceled():
                         return {}
                     place = float(places.lon[row]), float(places.lat[row])
