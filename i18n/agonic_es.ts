@@ -816,8 +816,8 @@
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>Date {value}: day and month cannot be told apart; state the order of the dates.</source>
-      <translation>Fecha {value}: no se distingue cuál es el día y cuál el mes; indique el orden de las fechas.</translation>
+      <source>Date {value} can be read in more than one way; write it like 2026-06-01, or state the order of day and month and write all four digits of the year.</source>
+      <translation>La fecha {value} se puede leer de varias maneras; escríbala como 2026-06-01, o indique el orden de día y mes y ponga las cuatro cifras del año.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -2264,8 +2264,13 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
-      <source>Declination</source>
-      <translation>Declinación</translation>
+      <source>Norths</source>
+      <translation>Nortes</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/readings/readings_report.py" />
+      <source>rows by the north they were read from</source>
+      <translation>filas según el norte al que se refieren</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
@@ -2351,6 +2356,16 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
       <location filename="../processing_algs/readings/readings_report.py" />
       <source>{count} readings use a declination given by the mapper.</source>
       <translation>{count} lecturas usan una declinación dada por el cartógrafo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/readings/readings_report.py" />
+      <source>{count} readings were counted from true north already.</source>
+      <translation>{count} lecturas estaban ya referidas al norte verdadero.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/readings/readings_report.py" />
+      <source>{count} readings were counted from the north of the grid {grid}.</source>
+      <translation>{count} lecturas estaban referidas al norte de la cuadrícula {grid}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
