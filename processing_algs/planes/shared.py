@@ -162,6 +162,12 @@ class PlaneAlgorithm(AgonicAlgorithm):
             return None
         return tr("{key}: name the fields of strike and dip: STRIKE_FIELD and DIP_FIELD.").format(key=key)
 
+    def source(self, parameters, key, context):
+        """Open an input layer. A line without length is a row to be rejected, not a reason for QGIS to stop the run."""
+        source = super().source(parameters, key, context)
+        source.setInvalidGeometryCheck(Qgis.InvalidGeometryCheck.NoCheck)
+        return source
+
     # -- during the run -----------------------------------------------------------------------------------------------
 
     def attitude_fields(self, source, parameters, context):

@@ -1,5 +1,7 @@
 """An invented country for tests: rough ground over a local frame, as DEMs in any CRS, with planes laid into it."""
 
+from functools import lru_cache
+
 import numpy as np
 import pytest
 from agonic.processing_algs.core import norths
@@ -8,6 +10,11 @@ from osgeo import gdal, osr
 from pyproj import Transformer
 
 FOOT = {"m": 1.0, "ft": 0.3048, "us-ft": 1200.0 / 3937.0}
+
+
+@lru_cache
+def to_map(crs):
+    return Transformer.from_crs("EPSG:4326", crs, always_xy=True)
 
 
 class Country:
@@ -30,7 +37,7 @@ class Country:
     def to_crs(self, crs, east, north):
         """Map coordinates of local places."""
         lon, lat = norths.from_local(east, north, self.lon, self.lat)
-        return Transformer.from_crs("EPSG:4326", crs, always_xy=True).transform(lon, lat)
+        return to_map(crs).transform(lon, lat)
 
     def local(self, crs, x, y):
         """Local places of map coordinates."""
@@ -125,7 +132,7 @@ def point_layer(make_points):
 @pytest.fixture
 def rows_of():
     """A function that reads a layer's rows as dictionaries, with the geometry, NULL as None."""
-    from qgis.core import QgsProcessingUtils, QgsVariantUtils, QgsVectorLayer
+    from qgis.core import QgsVariantUtils, QgsVectorLayer
 
     def read(layer):
         if isinstance(layer, str):
@@ -139,5 +146,23 @@ def rows_of():
             for feature in layer.getFeatures()
         ]
 
-    assert QgsProcessingUtils
     return read
+
+
+@pytest.fixture
+def line_layer(agonic):
+    """A function that makes lines: fields, and rows of (vertices, values...) in map coordinates."""
+    from qgis.core import QgsFeature, QgsGeometry, QgsPointXY, QgsVectorLayer
+
+    def make(crs, fields, rows, kind="LineString"):
+        definition = "&".join([f"{kind}?crs={crs}", *(f"field={field}" for field in fields)])
+        layer = QgsVectorLayer(definition, "lines", "memory")
+        for vertices, *values in rows:
+            feature = QgsFeature(layer.fields())
+            feature.setAttributes(list(values))
+            if vertices is not None:
+                feature.setGeometry(QgsGeometry.fromPolylineXY([QgsPointXY(x, y) for x, y in vertices]))
+            layer.dataProvider().addFeatures([feature])
+        return layer
+
+    return make

@@ -294,8 +294,8 @@ def test_strike_is_counted_from_true_north(country, point_layer, agonic, rows_of
 
 def test_cancel_acts_within_a_second_and_leaves_nothing(country, point_layer, agonic, tmp_path):
     land = country()
-    layer = point_layer(land, UTM, [(0.0, 0.0)] * 40, FIELDS, [(40.0, 20.0, 5.0)] * 40)
-    dem = land.dem(UTM, cell=2.5)
+    layer = point_layer(land, UTM, [(0.0, 0.0)] * 100, FIELDS, [(40.0, 20.0, 5.0)] * 100)
+    dem = land.dem(UTM, cell=5)
     output = tmp_path / "traces.gpkg"
 
     feedback, when = QgsProcessingFeedback(False), []
