@@ -101,7 +101,9 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def field(self, parameters, key, context):
         """Name of the chosen field, or None."""
-        return self.parameterAsString(parameters, key, context) or None
+        if not self.given(parameters, key):  # a null value would read as a name
+            return self.parameterDefinition(key).defaultValue() or None
+        return self.parameterAsString(parameters, key, context)
 
     def source(self, parameters, key, context):
         """The input layer.

@@ -193,6 +193,7 @@ class NorthBlock:
         self._needs_date = self._has_date = False
         self.grid_name = "" if self._grid is None else self._grid.name
         self.decl_range = (None, None)
+        self.norths = Counter()  # rows by the north they were read from
         self.sources = Counter()  # rows by where their declination is from
         self.ring_settings = Counter()  # rows by ring setting, where somebody gave one
         self.ring_zero = 0  # rows whose ring setting nobody gave
@@ -277,6 +278,7 @@ class NorthBlock:
         notes.add_where(lost & np.isnan(places.lon), "no_position", rejects=True)
         for row in np.flatnonzero(lost & ~np.isnan(places.lon)):
             notes.add(row, "no_grid", rejects=True, grid=self.grid_name)
+        self.norths.update(norths[matters & ~notes.rejected].tolist())
         self._count(chunk, magnetic & matters & ~notes.rejected, decl, ring_set, source)
         return Corrected(wrap360(azimuth + added), added, decl, ring_set, sigma, source, dates, norths)
 

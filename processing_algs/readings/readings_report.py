@@ -1,5 +1,6 @@
 """The report of a run of ``correct_readings``."""
 
+from ..core.correction import GRID, TRUE
 from ..gis.i18n import tr
 from ..gis.remarks import OK, REJECTED, WARNING
 from ..gis.report import Report
@@ -64,14 +65,18 @@ def _counts(report, tally, warnings):
 
 
 def _norths(report, north):
-    report.heading(tr("Declination"))
+    report.heading(tr("Norths"))
     low, high = north.decl_range
-    rows = [(tr("rows by source of their declination"), _counted(north.sources))]
+    rows = [
+        (tr("rows by the north they were read from"), _counted(north.norths)),
+        (tr("rows by source of their declination"), _counted(north.sources)),
+    ]
     if low is not None:
         rows.append((tr("declination used, east positive"), _span(low, high)))
     rows.append((tr("dates"), _dates(north.dates)))
     rows.append((tr("ring setting of the compass, east positive"), _ring(north)))
-    rows.append((tr("grid of the grid readings"), north.grid_name))
+    if north.norths[GRID]:
+        rows.append((tr("grid of the grid readings"), north.grid_name))
     report.table([tr("what"), tr("value")], rows)
 
 
@@ -134,6 +139,14 @@ def methods_sentence(tally, north, columns):
         )
     if north.sources["given"]:
         parts.append(tr("{count} readings use a declination given by the mapper.").format(count=north.sources["given"]))
+    if north.norths[TRUE]:
+        parts.append(tr("{count} readings were counted from true north already.").format(count=north.norths[TRUE]))
+    if north.norths[GRID]:
+        parts.append(
+            tr("{count} readings were counted from the north of the grid {grid}.").format(
+                count=north.norths[GRID], grid=north.grid_name
+            )
+        )
     if north.ring_zero:
         parts.append(tr("The compass ring was taken as set to 0 unless noted otherwise."))
     parts.append(

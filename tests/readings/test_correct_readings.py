@@ -357,6 +357,17 @@ def test_a_run_that_cannot_go_well_is_refused_and_an_existing_file_survives(
     assert output.read_bytes() == before
 
 
+def test_what_the_dialog_leaves_unset_is_unset(make_points, run):
+    """The dialog hands over a null value, not None, for every field that is not chosen."""
+    layer = make_points(NUMBERS, [(*HERE, 45, 30)])
+    unset = ("SIDE", "TEXT", "KIND", "POLARITY", "RAKE", "NORTH", "RING_SET", "DATE", "DECLINATION", "HEIGHT")
+    fields = {f"{name}_FIELD": NULL for name in unset}
+    row = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, **fields})["rows"][0]
+    assert (row["strike"], row["status"]) == (55.0, "ok")
+    with pytest.raises(QgsProcessingException, match="needs DIP_FIELD"):
+        run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, **fields, "DIP_FIELD": NULL})
+
+
 def test_lines_are_refused_where_points_are_asked_for(run, tmp_path):
     output = tmp_path / "out.gpkg"
     output.write_bytes(b"precious")
@@ -617,3 +628,20 @@ def test_the_report_says_what_was_done_and_escapes_what_it_quotes(make_points, r
         assert expected in page
     assert "http" not in page
     assert result["REPORT"] == str(report)
+
+
+def test_the_report_tells_the_norths_apart(make_points, run, tmp_path):
+    layer = make_points(
+        [*NUMBERS, "n:string"], [(*HERE, 45, 30, word) for word in ("magnetic", "true", "true", "grid")]
+    )
+    say = {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, "REPORT": str(tmp_path / "report.html")}
+    run("correct_readings", {**say, "NORTH_FIELD": "n"})
+    page = (tmp_path / "report.html").read_text(encoding="utf-8")
+    for expected in (
+        "grid: 1; magnetic: 1; true: 2",
+        "2 readings were counted from true north already",
+        "1 readings were counted from the north of the grid WGS 84 / UTM zone 33N",
+    ):
+        assert expected in page
+    run("correct_readings", say)
+    assert "UTM" not in (tmp_path / "report.html").read_text(encoding="utf-8")
