@@ -1,5 +1,6 @@
 """The base all algorithms of Agonic share."""
 
+import math
 from difflib import get_close_matches
 from pathlib import Path
 
@@ -164,6 +165,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         if fine:
             message = (
                 self._unknown_parameter(parameters)
+                or self._no_number(parameters, context)
                 or self._wrong_geometry(parameters, context)
                 or self._unknown_field(parameters, context)
                 or destination_refusal(self, parameters, context)
@@ -197,6 +199,23 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
                 if near:
                     return tr("There is no parameter {key}. Was {near} meant?").format(key=key, near=near[0])
                 return tr("There is no parameter {key}.").format(key=key)
+        return None
+
+    def _no_number(self, parameters, context):
+        """QGIS reads a text that is no number, such as 12,5, as 0 where the parameter may be left out."""
+        for definition in self.parameterDefinitions():
+            value = parameters.get(definition.name())
+            if definition.type() not in ("number", "distance") or not self.given(parameters, definition.name()):
+                continue
+            written = value.asExpression() if isinstance(value, QgsProperty) else value
+            if isinstance(value, QgsProperty):
+                value, _ = value.value(context.expressionContext())
+            try:
+                fine = math.isfinite(float(value))
+            except (TypeError, ValueError):
+                fine = False
+            if not fine:
+                return tr("{key}: {value} is no number.").format(key=definition.name(), value=written)
         return None
 
     def _wrong_geometry(self, parameters, context):

@@ -15,6 +15,7 @@ from qgis.core import (
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
+    QgsProperty,
     QgsVectorLayer,
     QgsVectorLayerUtils,
 )
@@ -331,6 +332,8 @@ def test_a_partial_date_widens_the_uncertainty(make_points, run):
         ({**STRIKE_RIGHT, "MODEL": "igrf14", "DECLINATION": None}, "need a date"),
         ({**STRIKE_RIGHT, "MODEL": "given", "DECLINATION": None}, "DECLINATION or DECLINATION_FIELD is needed"),
         ({**STRIKE_RIGHT, "MODEL": "given", "DECLINATION": NULL}, "DECLINATION or DECLINATION_FIELD is needed"),
+        ({**STRIKE_RIGHT, "MODEL": "given", "DECLINATION": "12,5"}, "DECLINATION: 12,5 is no number"),  # QGIS reads 0
+        ({**STRIKE_RIGHT, "RING_SET": QgsProperty.fromField("incl")}, "RING_SET: .*incl.* is no number"),  # also 0
         ({**STRIKE_RIGHT, "MODEL": "igrf14", "DATE": "2020-01-01"}, "used only when MODEL is given"),
         ({**STRIKE_RIGHT, "NOTATION": None}, "NOTATION is one of"),
         ({**STRIKE_RIGHT, "DIP_FIELD": None}, "needs DIP_FIELD"),
