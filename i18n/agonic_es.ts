@@ -73,6 +73,11 @@
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
+      <source>{key}: {value} is no number.</source>
+      <translation>{key}: {value} no es un número.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/base.py" />
       <source>{key}: the layer holds {found}, not {wanted}.</source>
       <translation>{key}: la geometría de la capa es {found}, no {wanted}.</translation>
     </message>
@@ -133,6 +138,36 @@
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
+      <source>Inclined bedding, arrow down the dip</source>
+      <translation>Estratificación inclinada, flecha según el buzamiento</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Inclined bedding, top direction known, arrow down the dip</source>
+      <translation>Estratificación inclinada, polaridad conocida, flecha según el buzamiento</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Overturned bedding, arrow down the dip</source>
+      <translation>Estratificación invertida, flecha según el buzamiento</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Inclined bedding, approximate, arrow down the dip</source>
+      <translation>Estratificación inclinada, aproximada, flecha según el buzamiento</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Inclined bedding, top direction known, approximate, arrow down the dip</source>
+      <translation>Estratificación inclinada, polaridad conocida, aproximada, flecha según el buzamiento</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Overturned bedding, approximate, arrow down the dip</source>
+      <translation>Estratificación invertida, aproximada, flecha según el buzamiento</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal cleavage</source>
       <translation>Clivaje horizontal</translation>
     </message>
@@ -148,6 +183,16 @@
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
+      <source>Inclined spaced cleavage</source>
+      <translation>Clivaje espaciado inclinado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Inclined crenulation cleavage</source>
+      <translation>Clivaje de crenulación inclinado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
       <source>Horizontal foliation</source>
       <translation>Foliación horizontal</translation>
     </message>
@@ -160,6 +205,11 @@
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical foliation</source>
       <translation>Foliación vertical</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Inclined foliation, origin not told</source>
+      <translation>Foliación inclinada, origen no indicado</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
@@ -190,6 +240,11 @@
       <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical joint</source>
       <translation>Diaclasa vertical</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Inclined platy parting</source>
+      <translation>Disyunción en lajas inclinada</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
@@ -293,6 +348,21 @@
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
+      <source>Plunging lineation, second set</source>
+      <translation>Lineación inclinada, segunda familia</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Plunging parting lineation</source>
+      <translation>Lineación de partición inclinada</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Plunging lineation of aligned objects</source>
+      <translation>Lineación inclinada de objetos alineados</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
       <source>Vertical lineation</source>
       <translation>Lineación vertical</translation>
     </message>
@@ -305,6 +375,11 @@
       <location filename="../processing_algs/drawing/names.py" />
       <source>Plunging slickenline</source>
       <translation>Estría de falla inclinada</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Plunging slickenline, second set</source>
+      <translation>Estría de falla inclinada, segunda familia</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/names.py" />
@@ -350,6 +425,128 @@
       <location filename="../processing_algs/drawing/names.py" />
       <source>Symbol not in this list, or direction missing</source>
       <translation>Símbolo fuera de esta lista, o sin dirección</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Contact</source>
+      <translation>Contacto</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Internal contact</source>
+      <translation>Contacto interno</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Gradational contact</source>
+      <translation>Contacto gradual</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Unconformity</source>
+      <translation>Discordancia</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <location filename="../processing_algs/drawing/section_layers.py" />
+      <source>Fault</source>
+      <translation>Falla</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Normal fault, ball and bar on the side that dropped</source>
+      <translation>Falla normal, bola y barra en el bloque hundido</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Low-angle normal fault, half circles on the side that dropped</source>
+      <translation>Falla normal de bajo ángulo, semicírculos en el bloque hundido</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Reverse fault, boxes on the side that rose</source>
+      <translation>Falla inversa, recuadros en el bloque levantado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Strike-slip fault, right-lateral</source>
+      <translation>Falla de desgarre dextral</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Strike-slip fault, left-lateral</source>
+      <translation>Falla de desgarre sinistral</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Thrust fault, teeth on the upper plate</source>
+      <translation>Cabalgamiento, dientes en el bloque superior</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Detachment fault, ticks on the upper plate</source>
+      <translation>Falla de despegue, trazos en el bloque superior</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Axis of an anticline</source>
+      <translation>Eje de anticlinal</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Axis of an antiform</source>
+      <translation>Eje de antiforme</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Axis of a syncline</source>
+      <translation>Eje de sinclinal</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Axis of a synform</source>
+      <translation>Eje de sinforme</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Axis of a monocline, arrow down the steep limb</source>
+      <translation>Eje de monoclinal, flecha hacia abajo por el flanco más inclinado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Boundary of the map</source>
+      <translation>Límite del mapa</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Scratch boundary, not drawn</source>
+      <translation>Límite convencional, no se dibuja</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>Line of a type that is not in this list</source>
+      <translation>Línea de un tipo que no está en esta lista</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>{line}; approximately located</source>
+      <translation>{line}; situación aproximada</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>{line}; inferred</source>
+      <translation>{line}; situación inferida</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>{line}; concealed</source>
+      <translation>{line}; traza cubierta</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/names.py" />
+      <source>{line}; identity or existence questionable</source>
+      <translation>{line}; identidad o existencia dudosa</translation>
     </message>
     <message>
       <location filename="../processing_algs/drawing/plane_layers.py" />
@@ -409,16 +606,6 @@
     </message>
     <message>
       <location filename="../processing_algs/drawing/section_layers.py" />
-      <source>Contact</source>
-      <translation>Contacto</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/drawing/section_layers.py" />
-      <source>Fault</source>
-      <translation>Falla</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/drawing/section_layers.py" />
       <source>Attitude</source>
       <translation>Orientación</translation>
     </message>
@@ -471,6 +658,21 @@
       <location filename="../processing_algs/drawing/section_layout.py" />
       <source>The figure could not be written to {place}: {reason}</source>
       <translation>No se pudo escribir la figura en {place}: {reason}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/sheet.py" />
+      <source>the image was not saved</source>
+      <translation>no se guardó la imagen</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/sheet.py" />
+      <source>The explanation could not be written to {place}: {reason}</source>
+      <translation>No se pudo escribir la explicación de los símbolos en {place}: {reason}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/drawing/sheet.py" />
+      <source>the file cannot be opened</source>
+      <translation>no se puede abrir el archivo</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/dates.py" />
