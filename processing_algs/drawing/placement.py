@@ -34,23 +34,27 @@ class Board:
         self._boxes = np.concatenate([self._boxes, [box]])
 
     def is_free(self, box):
-        """Tell whether lettering would stand clear of all lines and other lettering.
+        """Tell whether lettering would stand clear of all lines and other lettering; see `free`."""
+        return bool(self.free([box])[0])
+
+    def free(self, boxes):
+        """Tell which of some places for lettering are clear of all lines and other lettering.
 
         Parameters
         ----------
-        box : tuple of float
-            Left, bottom, right and top.
+        boxes : array_like, shape (n, 4)
+            Left, bottom, right and top of each.
 
         Returns
         -------
-        bool
+        ndarray of bool, shape (n,)
         """
-        left, bottom, right, top = box[0] - CLEARANCE, box[1] - CLEARANCE, box[2] + CLEARANCE, box[3] + CLEARANCE
-        x, y = self._dots[:, 0], self._dots[:, 1]
-        if ((x > left) & (x < right) & (y > bottom) & (y < top)).any():
-            return False
-        b = self._boxes
-        return not ((b[:, 0] < right) & (b[:, 2] > left) & (b[:, 1] < top) & (b[:, 3] > bottom)).any()
+        wanted = np.asarray(boxes, dtype=float) + CLEARANCE * np.array([-1.0, -1.0, 1.0, 1.0])
+        left, bottom, right, top = wanted.T[..., np.newaxis]
+        x, y = self._dots.T
+        taken = ((x > left) & (x < right) & (y > bottom) & (y < top)).any(axis=1)
+        b = self._boxes.T
+        return ~taken & ~((b[0] < right) & (b[2] > left) & (b[1] < top) & (b[3] > bottom)).any(axis=1)
 
     def is_open(self, x, y):
         """Tell whether a line would cross no lettering.
@@ -73,10 +77,30 @@ class Board:
             & (found[..., 1] < b[:, 3])
         ).any()
 
+    def near(self, x, y, reach):
+        """Look at the part of the sheet about a place: as a board of its own, quicker to ask.
+
+        Parameters
+        ----------
+        x, y, reach : float
+            Middle, and half the side, of the part.
+
+        Returns
+        -------
+        Board
+        """
+        part = Board()
+        part._dots = self._dots[(np.abs(self._dots - (x, y)) <= reach).all(axis=1)]
+        b = self._boxes
+        part._boxes = b[
+            (b[:, 0] <= x + reach) & (b[:, 2] >= x - reach) & (b[:, 1] <= y + reach) & (b[:, 3] >= y - reach)
+        ]
+        return part
+
     @property
-    def top(self):
-        """Greatest height of any lettering; minus infinity where there is none."""
-        return self._boxes[:, 3].max() if len(self._boxes) else -np.inf
+    def extent(self):
+        """Left, bottom, right and top of all lettering."""
+        return (*self._boxes[:, :2].min(axis=0), *self._boxes[:, 2:].max(axis=0))
 
 
 def dots(x, y):

@@ -31,7 +31,10 @@ AXIS_TICK_MM = 1.5
 ELEV_EVERY_MM, DISTANCE_EVERY_MM = 8.0, 20.0
 DEPTH_MM = 28.0, 60.0  # room under the ground to draw in, at least and at most: as much as the ground rises
 SMALLEST_BEND = 2.0  # what turns less is a line that was drawn by hand. Units: degrees
-FARTHEST_MM = 26.0  # from an attitude to its number
+# From an attitude to its number, where it does not stand beside it: distances in mm, and degrees from upward.
+FARTHEST_MM = 26.0
+FAR_MM, TURNS = np.arange(4.0, FARTHEST_MM, 1.0), (0, 15, -15, 30, -30, 45, -45, 60, -60)
+HIGHEST_MM = 45.0  # from a contact to its name
 
 
 @dataclass(frozen=True)
@@ -291,8 +294,7 @@ class _Draftsman:
                 y = elev * self.y_mm
                 self._line("tick", [(x, y), (x + side * AXIS_TICK_MM, y)])
                 label = tr("{value} m").format(value=_number(elev)) if elev == heights[-1] else _number(elev)
-                halign = "Right" if side < 0 else "Left"
-                self._text(x + side * (AXIS_TICK_MM + 0.9), y, label, "axis", halign=halign)
+                self._axis_label(x, y, side, label)
         if self.base < 0.0 < self.top:
             self._line("sea_level", [(0, 0), (width, 0)])
         every = nice(DISTANCE_EVERY_MM / self.x_mm)
@@ -305,6 +307,15 @@ class _Draftsman:
                 else _number(distance)
             )
             self._text(x, foot - AXIS_TICK_MM - 0.9 - LOOKS["axis"].height_mm, label, "axis", valign="Bottom")
+
+    def _axis_label(self, x, y, side, label):
+        """Letter a height beside its tick, or farther out where an attitude at the very end reaches over."""
+        wide, high = LOOKS["axis"].width_mm(label), LOOKS["axis"].height_mm
+        for out in np.arange(0.9, 7.0, 1.0):
+            at = x + side * (AXIS_TICK_MM + out)
+            if self.board.is_free(box_around(at + side * wide / 2, y, wide, high)):
+                break
+        self._text(at, y, label, "axis", halign="Right" if side < 0 else "Left")
 
     def _ends(self):
         """Letter the ends, with the direction in which each looks out of the section."""
@@ -389,22 +400,24 @@ class _Draftsman:
         upper, lower = (0, 1) if y[0] >= y[1] else (1, 0)
         middle = x.mean(), y.mean()
         wide, high = LOOKS["number"].width_mm(tick.label), LOOKS["number"].height_mm
+        board = self.board.near(*middle, FARTHEST_MM + wide)
         near = [(x[upper], y[upper] + high / 2 + 0.6), (middle[0], max(y) + high / 2 + 0.6)]
         near += [(middle[0] + side * (wide / 2 + 1.0), middle[1] + 1.2) for side in (1, -1)]
         near += [(x[end] + side * (wide / 2 + 0.7), y[end]) for end in (upper, lower) for side in (1, -1)]
         near += [(x[lower], y[lower] - high / 2 - 0.6)]
         for at in near:
-            if self.board.is_free(box_around(*at, wide, high)):
+            if board.is_free(box_around(*at, wide, high)):
                 self._text(*at, tick.label, "number")
                 return True
-        for far in np.arange(4.0, FARTHEST_MM, 1.0):
-            for turn in (0, 15, -15, 30, -30, 45, -45, 60, -60):
-                at = middle[0] + far * sin(radians(turn)), middle[1] + far * cos(radians(turn))
-                leader = [middle, (at[0], at[1] - high / 2 - 0.4)]
-                if self.board.is_free(box_around(*at, wide, high)) and self.board.is_open(*zip(*leader, strict=True)):
-                    self._line("leader", leader)
-                    self._text(*at, tick.label, "number")
-                    return True
+        far, turn = (part.ravel() for part in np.meshgrid(FAR_MM, np.radians(TURNS), indexing="ij"))
+        places = np.column_stack([middle[0] + far * np.sin(turn), middle[1] + far * np.cos(turn)])
+        half = wide / 2, high / 2
+        for at in places[board.free(np.column_stack([places - half, places + half]))]:
+            leader = [middle, (at[0], at[1] - high / 2 - 0.4)]
+            if board.is_open(*zip(*leader, strict=True)):
+                self._line("leader", leader)
+                self._text(*at, tick.label, "number")
+                return True
         return False
 
     def _mark_names(self):
@@ -414,13 +427,14 @@ class _Draftsman:
                 continue
             x, y = mark.distance * self.x_mm, mark.elev * self.y_mm
             long, high = LOOKS["name"].width_mm(mark.label), LOOKS["name"].height_mm
+            board = self.board.near(x, y, HIGHEST_MM + long)
             foot = y + (3.0 if mark.fault else 1.6)
             found = next(
                 (
                     (x + aside, foot + lift)
-                    for lift in np.arange(0.0, 45.0, 1.0)
+                    for lift in np.arange(0.0, HIGHEST_MM, 1.0)
                     for aside in (0.0, 1.5, -1.5, 3.0, -3.0, 5.0, -5.0)
-                    if self._fits_upright(x, y, x + aside, foot + lift, long, high)
+                    if _fits_upright(board, x, y, x + aside, foot + lift, long, high)
                 ),
                 None,
             )
@@ -431,19 +445,10 @@ class _Draftsman:
                 self._line("leader", [(x, y), (found[0], found[1] - 0.5)])
             self._text(*found, mark.label, "name", halign="Left", angle=270.0)
 
-    def _fits_upright(self, x, y, at, foot, long, high):
-        box = (at - high / 2, foot, at + high / 2, foot + long)
-        return self.board.is_free(box) and self.board.is_open([x, at], [y, foot - 0.5])
-
     def _frame(self):
         """Take the size of the picture."""
-        width = self.content.length * self.x_mm
-        numbers = [text.text for text in self.out.texts if text.what == "axis"]
-        side = 4.0 + AXIS_TICK_MM + max(map(LOOKS["axis"].width_mm, numbers))
-        ends = max(LOOKS["end"].width_mm(letter) / 2 + 1.0 for letter in self.content.ends)
-        side = max(side, ends)
-        foot = self.base * self.y_mm - AXIS_TICK_MM - LOOKS["axis"].height_mm - 2.5
-        box = np.array([-side, foot, width + side, self.board.top + 4.0])
+        left, bottom, right, top = self.board.extent
+        box = np.array([left - 2.0, bottom - 2.0, right + 2.0, top + 4.0])
         self.out.box = tuple(box / self.x_mm)
 
 
@@ -452,6 +457,12 @@ def _number(value):
     whole = round(float(value), 6)
     text = f"{whole:,.0f}" if whole == int(whole) else f"{whole:,}"
     return text.replace(",", "\u2009").replace("-", "\u2212")
+
+
+def _fits_upright(board, x, y, at, foot, long, high):
+    """Whether upright lettering is free, and the way from its mark to its foot open."""
+    box = (at - high / 2, foot, at + high / 2, foot + long)
+    return board.is_free(box) and board.is_open([x, at], [y, foot - 0.5])
 
 
 def _azimuth(value):

@@ -21,7 +21,6 @@ from qgis.core import (
     QgsProperty,
     QgsRendererCategory,
     QgsRuleBasedLabeling,
-    QgsRuleBasedRenderer,
     QgsSimpleMarkerSymbolLayer,
     QgsSingleSymbolRenderer,
     QgsSymbol,
@@ -352,6 +351,8 @@ def _lettering(look):
 def style_ticks(layer, reach):
     """Draw attitudes: by kind, with marks for overturned and vertical beds, the farther off the section the paler.
 
+    The renderer is one of categories, for QGIS's elevation profile draws nothing of one of rules.
+
     Parameters
     ----------
     layer : QgsVectorLayer
@@ -361,39 +362,35 @@ def style_ticks(layer, reach):
     """
     by_kind = layer.fields().lookupField("kind") >= 0
     present = {(str(row["kind"]) if by_kind else "", str(row["tick"])) for row in layer.getFeatures()}
-    root = QgsRuleBasedRenderer.Rule(None)
-    for name, kinds, look in _groups() if by_kind else ((tr("Attitude"), None, {}),):
-        known = {tick for kind, tick in present if kinds is None or kind in kinds}
+    groups = _groups() if by_kind else (("all", tr("Attitude"), ("",), {}),)
+    fade = f'100 - {FADE} * min(abs("offset") / {max(reach, 1e-9)!r}, 1)'
+    cases, categories = [], []
+    for group, name, kinds, look in groups:
+        words = ", ".join(f"'{kind}'" for kind in kinds)
+        cases.append(f"WHEN \"kind\" IN ({words}) THEN '{group}'" if by_kind else f"WHEN true THEN '{group}'")
+        known = {tick for kind, tick in present if kind in kinds}
         for tick, suffix in _tick_names().items():
-            if tick not in known:
-                continue
-            symbol = _tick_symbol(tick, look)
-            fade = f'100 - {FADE} * min(abs("offset") / {max(reach, 1e-9)!r}, 1)'
-            symbol.setDataDefinedProperty(QgsSymbol.Property.Opacity, QgsProperty.fromExpression(fade))
-            words = f"\"tick\" = '{tick}'"
-            if kinds is not None:
-                words = '"kind" IN ({}) AND {}'.format(", ".join(f"'{kind}'" for kind in kinds), words)
-            root.appendChild(QgsRuleBasedRenderer.Rule(symbol, filterExp=words, label=name + suffix))
-    if by_kind:
-        rest = QgsRuleBasedRenderer.Rule(_tick_symbol("inclined", {}), filterExp="ELSE", label=tr("Other attitude"))
-        listed = {kind for _, kinds, _ in _groups() for kind in kinds}
-        if any(kind not in listed for kind, tick in present if tick in _tick_names()):
-            root.appendChild(rest)
-    layer.setRenderer(QgsRuleBasedRenderer(root))
+            if tick in known:
+                categories.append(QgsRendererCategory(f"{group} {tick}", _tick_symbol(tick, look, fade), name + suffix))
+    listed = {kind for _, _, kinds, _ in groups for kind in kinds}
+    if any(kind not in listed and tick in _tick_names() for kind, tick in present):
+        categories.append(QgsRendererCategory("", _tick_symbol("inclined", {}, fade), tr("Other attitude")))
+    expression = f"CASE {' '.join(cases)} ELSE '' END || ' ' || coalesce(\"tick\", '')"
+    layer.setRenderer(QgsCategorizedSymbolRenderer(expression, categories))
 
 
 def _groups():
-    """Groups of kinds that are drawn alike: name, kinds, look."""
+    """Groups of kinds that are drawn alike: id, name, kinds, look."""
     green, grey, blue, purple = "#1d6b45", "#6a6a6a", "#4a4a8a", "#7a2f86"
     lines = ("lineation", "slickenline", "fold_axis", "other_line")
     cleavages = ("cleavage", "foliation", "axial_plane")
     return (
-        (tr("Bedding or contact"), ("bedding", "contact"), {}),
-        (tr("Cleavage or foliation"), cleavages, {"color": green, "dash": (1.2, 0.7)}),
-        (tr("Joint or vein"), ("joint", "vein"), {"color": grey, "dash": (0.5, 0.6)}),
-        (tr("Fault plane or dike"), ("fault", "dike"), {"color": FAULT}),
-        (tr("Other plane"), ("other_plane",), {"color": blue}),
-        (tr("Line, projected"), lines, {"color": purple}),
+        ("beds", tr("Bedding or contact"), ("bedding", "contact"), {}),
+        ("cleavages", tr("Cleavage or foliation"), cleavages, {"color": green, "dash": (1.2, 0.7)}),
+        ("joints", tr("Joint or vein"), ("joint", "vein"), {"color": grey, "dash": (0.5, 0.6)}),
+        ("faults", tr("Fault plane or dike"), ("fault", "dike"), {"color": FAULT}),
+        ("planes", tr("Other plane"), ("other_plane",), {"color": blue}),
+        ("lines", tr("Line, projected"), lines, {"color": purple}),
     )
 
 
@@ -402,7 +399,8 @@ def _tick_names():
     return {"inclined": "", "overturned": tr(", overturned"), "vertical": tr(", vertical"), "line": ""}
 
 
-def _tick_symbol(tick, look):
+def _tick_symbol(tick, look, fade):
+    """Make the symbol of a tick; ``fade`` is the expression of its opacity."""
     color = look.get("color", INK)
     symbol = _stroke(0.35, color)
     if "dash" in look:
@@ -410,6 +408,7 @@ def _tick_symbol(tick, look):
         layer.setUseCustomDashPattern(True)
         layer.setCustomDashVector(list(look["dash"]))
         layer.setCustomDashPatternUnit(Qgis.RenderUnit.Millimeters)
+    symbol.setDataDefinedProperty(QgsSymbol.Property.Opacity, QgsProperty.fromExpression(fade))
     if tick in MARKS:
         shape, size = MARKS[tick]
         mark = QgsSimpleMarkerSymbolLayer(shape, size)
