@@ -50,6 +50,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             "readings": tr("Readings"),
             "planes": tr("Planes and terrain"),
             "sections": tr("Sections"),
+            "sightings": tr("Sightings"),
         }[self.GROUP]
 
     def icon(self):

@@ -107,6 +107,56 @@ def sentences():
         "parallel": tr("The strike, or the direction of carrying, lies within 1 degree of the section's leg {leg}."),
         "end_on": tr("The line runs at right angles to the section's leg {leg} and would show as a point."),
         "at_bend": tr("Beside a bend of the section, square to neither leg; carried to the vertex, {value} m away."),
+        "point_unknown": tr('No known point is called "{value}".'),
+        "point_twice": tr('More than one known point is called "{value}", at different places.'),
+        "same_point": tr("Both ends of the line are the same point."),
+        "rough_line": tr(
+            "The line is {length} m long, so that its own azimuth is known to {sigma} degrees only; longer lines tell "
+            "more."
+        ),
+        "reversed_reading": tr(
+            "Off by {value} degrees, about half a turn: a reversed reading (wrong end of the needle, or ends swapped) "
+            "is suspected. Nothing was changed; it was left out of the index error."
+        ),
+        "near_declination": tr(
+            "Off by {value} degrees, about the declination {decl}: was it left out at one end, or applied already? "
+            "Nothing was changed."
+        ),
+        "near_twice": tr(
+            "Off by {value} degrees, about twice the declination {decl}: was it applied the wrong way? Nothing was "
+            "changed."
+        ),
+        "stands_out": tr(
+            "Lies {value} degrees from the other readings of this compass; they scatter by {sigma} degrees."
+        ),
+        "no_compass": tr("The row does not say with which compass it was read; such rows are taken as one compass."),
+        "few_readings": tr("Only {count} readings; three or more along different lines tell an index error."),
+        "drifts": tr("Its error changes by {value} degrees a year, more than the readings' uncertainty explains."),
+        "index_found": tr(
+            "Its error of {value} degrees is more than its uncertainty explains: to allow for it, subtract it from the "
+            "ring setting."
+        ),
+        "no_station": tr("The leg does not say from which station it goes to which."),
+        "same_station": tr("The leg ends at the station where it starts."),
+        "no_distance": tr('The distance "{value}" is no length.'),
+        "slope_range": tr('The vertical angle "{value}" is outside {low} to {high}.'),
+        "no_slope": tr("No vertical angle: the leg was taken as level."),
+        "opposed": tr(
+            "Fore and back bearing differ by {value} degrees from being opposite; near 180 one of them is reversed. "
+            "Which is not known, so neither was used."
+        ),
+        "strong_attraction": tr(
+            "Fore and back bearing differ by {value} degrees from being opposite; local attraction is seldom so "
+            "strong. Was one misread?"
+        ),
+        "fore_back": tr(
+            "Fore and back bearing still differ by {value} degrees after the corrections for local attraction."
+        ),
+        "no_clean_line": tr(
+            "No line free of local attraction leads here; the mean of fore bearing and back bearing was taken."
+        ),
+        "one_way": tr("Read one way only, at a station whose local attraction is not known."),
+        "not_connected": tr("No chain of good legs leads from the start to this leg."),
     }
 
 

@@ -1,0 +1,109 @@
+"""Bearings in columns, and the places they were read at."""
+
+import numpy as np
+from qgis.core import QgsProcessingParameterEnum, QgsProcessingParameterString
+
+from ..core import angles, norths
+from ..core.errors import FieldDataError
+from ..core.notation import CODES, DEFAULT_NULLS, parse_numbers, read_rows
+from .columns import column_or_empty
+from .i18n import tr
+from .places import Places
+
+ANGLE_UNIT, NULL_VALUES = "ANGLE_UNIT", "NULL_VALUES"
+NOTHING = "null_value"
+
+
+def add_bearing_notation(algorithm):
+    """Add the parameters that say how bearings are written."""
+    algorithm.add(
+        QgsProcessingParameterEnum(
+            ANGLE_UNIT, tr("Unit of the bearings"), list(angles.UNITS), usesStaticStrings=True, defaultValue="degree"
+        ),
+        tr("degree, gon (400 to the circle) or mil6400 (6400 to the circle)."),
+        advanced=True,
+    )
+    algorithm.add(
+        QgsProcessingParameterString(
+            NULL_VALUES,
+            tr("Numbers that mean no reading"),
+            ",".join(f"{value:g}" for value in DEFAULT_NULLS),
+            optional=True,
+        ),
+        tr("Only for bearings."),
+        advanced=True,
+    )
+
+
+def bearing_refusal(algorithm, parameters, context):
+    """Why these parameters cannot run: a sentence, or None."""
+    try:
+        parse_numbers(algorithm.parameterAsString(parameters, NULL_VALUES, context))
+    except FieldDataError as error:
+        return tr("NULL_VALUES: {entry} is no number.").format(entry=error.values.get("entry", ""))
+    return None
+
+
+class BearingReader:
+    """Reads bearings of one run: numbers, or texts such as N45W or due N.
+
+    Parameters
+    ----------
+    algorithm, parameters, context
+        Of the run.
+    """
+
+    def __init__(self, algorithm, parameters, context):
+        self._unit = algorithm.word(parameters, ANGLE_UNIT, context)
+        self._nulls = parse_numbers(algorithm.parameterAsString(parameters, NULL_VALUES, context))
+
+    def read(self, chunk, name, notes, *, may_be_empty=False):
+        """Read one column.
+
+        Parameters
+        ----------
+        chunk : Chunk
+        name : str or None
+        notes : Notes
+            Takes what cannot be read; such rows are rejected.
+        may_be_empty : bool
+            Whether a row can do without.
+
+        Returns
+        -------
+        ndarray, shape (n,)
+            In [0, 360), NaN where there is none. Units: degrees.
+        """
+        count = len(chunk)
+        none = [None] * 3
+        readings = read_rows(
+            "line",
+            column_or_empty(chunk, name),
+            np.zeros(count),
+            *none,
+            np.ones(count, dtype=bool),
+            unit=self._unit,
+            null_values=self._nulls,
+        )
+        for problem in readings.problems:
+            if not (may_be_empty and problem.code == NOTHING):
+                notes.add(problem.row, problem.code, rejects=CODES[problem.code].rejects, **problem.values)
+        return readings.azimuth
+
+
+def places_at(locator, x, y):
+    """Places of map coordinates, as :meth:`Locator.places` gives those of points.
+
+    Parameters
+    ----------
+    locator : Locator
+        Of a CRS that leads to places on Earth.
+    x, y : ndarray, shape (n,)
+        NaN for none.
+
+    Returns
+    -------
+    Places
+    """
+    crs = locator.projection
+    return Places(x, y, *norths.own_lonlat(crs, x, y), *norths.wgs84_lonlat(crs, x, y))
