@@ -98,10 +98,28 @@ def parse_words(text: str | None, allowed: Iterable[str]) -> dict[str, str]:
     return words
 
 
-def _read(
+def read_words(
     values: Iterable[Any], known: Mapping[str, str], words: Mapping[str, str], empty: str, other: str
 ) -> tuple[NDArray[np.object_], NDArray[np.bool_]]:
-    """Look every cell up: the writer's own words first, then the known ones."""
+    """Look up what the word in each cell means.
+
+    Parameters
+    ----------
+    values : iterable, shape (n,)
+        Cells.
+    known : mapping
+        Words in the form that `fold` gives, and what they mean; each is also known with a plural s.
+    words : mapping
+        The writer's own words, from `parse_words`. They come before the known ones.
+    empty, other : str
+        The meaning of empty cells, and of words that are not known.
+
+    Returns
+    -------
+    meanings : ndarray of str, shape (n,)
+    unknown : ndarray of bool, shape (n,)
+        Cells whose word is not known.
+    """
 
     def look_up(value: Any) -> tuple[str, bool]:
         if is_empty(value) and fold(text_of(value)) not in words:
@@ -140,7 +158,7 @@ def read_kinds(
     unknown : ndarray of bool, shape (n,)
         Cells whose word is not known, read as ``default``.
     """
-    return _read(values, _names(KINDS, KIND_SYNONYMS), words, default, default)
+    return read_words(values, _names(KINDS, KIND_SYNONYMS), words, default, default)
 
 
 def read_polarities(values: Iterable[Any], words: Mapping[str, str]) -> tuple[NDArray[np.object_], NDArray[np.bool_]]:
@@ -160,7 +178,7 @@ def read_polarities(values: Iterable[Any], words: Mapping[str, str]) -> tuple[ND
     unknown : ndarray of bool, shape (n,)
         Cells whose word is not known.
     """
-    return _read(values, _names(POLARITIES, POLARITY_SYNONYMS), words, "unknown", "unknown")
+    return read_words(values, _names(POLARITIES, POLARITY_SYNONYMS), words, "unknown", "unknown")
 
 
 def read_norths(
@@ -184,4 +202,4 @@ def read_norths(
     unknown : ndarray of bool, shape (n,)
         Cells whose word is not known (code ``north_unknown``; such a row is to be rejected).
     """
-    return _read(values, _names(NORTHS, NORTH_SYNONYMS), words, default, "")
+    return read_words(values, _names(NORTHS, NORTH_SYNONYMS), words, default, "")

@@ -5,6 +5,8 @@ plugin.
 """
 
 import base64
+import json
+from dataclasses import asdict
 
 from qgis.core import (
     Qgis,
@@ -23,7 +25,7 @@ from qgis.PyQt.QtGui import QColor, QFont
 
 from ..core.errors import FieldDataError
 from .names import symbol_names
-from .symbols import BAR_MM, NO_READING, OTHER, STROKE_MM, SYMBOLS, reach_mm, side_mm, svg
+from .symbols import NO_READING, OTHER, SYMBOLS, Sizes, reach_mm, side_mm, svg
 
 BLACK = "#000000"
 # QGIS puts the marker's fill colour here, so that the user may choose another, and a selected symbol shows.
@@ -42,6 +44,10 @@ LABEL_GAP_MM = 0.4
 LAYER_CRS = "nullif(@layer_crs, '')"
 # The map's CRS exists only while a map is drawn, and a map without one shows the layer's own coordinates.
 MAP_CRS = f"coalesce(nullif(@map_crs, ''), if(coalesce(@map_crs_definition, '') = '', {LAYER_CRS}, NULL))"
+# Maps of a scale set by hand are off by a trifle; thinning keeps this much room.
+AT_SCALE = 1.0005
+# What the style was made with is kept with it, so that another run can make it again.
+OPTIONS = "agonic/attitudes"
 # First eccentricity squared of WGS 84.
 E2 = 0.00669438
 # A tenth of a metre: short beside a pole, yet far above the last digit of a coordinate. Units: degrees of latitude.
@@ -79,49 +85,72 @@ def page_azimuth_expression(azimuth):
     )
 
 
-def style_attitudes(layer, *, bar_mm=BAR_MM, stroke_mm=STROKE_MM, labels=True, anchor="tail"):
+def style_attitudes(layer, *, labels=True, **sizes):
     """Give a layer of attitudes its symbols and numbers.
 
     A row with ``status`` rejected gets the mark for no reading; a row whose symbol is not in the table, or whose
-    direction is missing, gets a mark that says so. Nothing is left out. The categories are the symbols that the layer
-    holds now.
+    direction is missing, gets a mark that says so. Nothing is left out, but for what ``plot_scale`` leaves to larger
+    scales than the map's. The categories are the symbols that the layer holds now.
 
     Parameters
     ----------
     layer : QgsVectorLayer
-        Points with the fields ``symbol`` and, as far as its symbols need them, ``strike``, ``trend``, ``label`` and
-        ``status``.
-    bar_mm, stroke_mm : float
-        Length of the strike bar, width of the lines, on paper. Units: mm.
+        Points with the fields ``symbol`` and, as far as its symbols need them, ``strike``, ``trend``, ``label``,
+        ``status`` and ``plot_scale``.
     labels : bool
         Whether the numbers are shown.
-    anchor : str
-        What part of a line's arrow lies on the place of measurement: ``tail``, ``middle`` or ``tip``.
+    **sizes
+        As in ``symbols.Sizes``.
 
     Raises
     ------
     FieldDataError
         ``field_missing`` if the layer has no field ``symbol``.
+    ValueError
+        If the sizes are none.
     """
-    fields = {
-        name for name in ("symbol", "strike", "trend", "label", "status") if layer.fields().lookupField(name) >= 0
-    }
+    size = Sizes(**sizes)
+    known = ("symbol", "strike", "trend", "label", "status", "plot_scale")
+    fields = {name for name in known if layer.fields().lookupField(name) >= 0}
     if "symbol" not in fields:
         message = 'The layer has no field "symbol".'
         raise FieldDataError(message, code="field_missing", field="symbol")
-    present = _symbols_in(layer)
+    present = symbols_in(layer) or _every_symbol()
     names = symbol_names()
+    printed = printed_expression() if "plot_scale" in fields else None
     marks = [SYMBOLS[NO_READING]] if "rejected" in _values(layer, "status") else []
     categories = [
-        QgsRendererCategory(shown.number, _marker(shown, bar_mm, stroke_mm, anchor), names[shown.number], True)
+        QgsRendererCategory(shown.number, _marker(shown, size, printed), names[shown.number], True)
         for shown in present + marks
     ]
     # QGIS draws what fits no category with the one whose value is empty.
-    categories.append(QgsRendererCategory("", _marker(SYMBOLS[OTHER], bar_mm, stroke_mm, anchor), names[OTHER], True))
+    categories.append(QgsRendererCategory("", _marker(SYMBOLS[OTHER], size, printed), names[OTHER], True))
     layer.setRenderer(QgsCategorizedSymbolRenderer(_class_expression(fields, present), categories))
     if labels and "label" in fields:
-        layer.setLabeling(QgsVectorLayerSimpleLabeling(_label_settings(fields, present, bar_mm, anchor)))
+        layer.setLabeling(QgsVectorLayerSimpleLabeling(_label_settings(fields, present, size, printed)))
     layer.setLabelsEnabled(labels and "label" in fields)
+    layer.setCustomProperty(OPTIONS, json.dumps({"labels": labels, **asdict(size)}))
+
+
+def style_options(layer):
+    """Tell what a layer's style was made with.
+
+    Parameters
+    ----------
+    layer : QgsMapLayer or None
+
+    Returns
+    -------
+    dict
+        Keywords of ``style_attitudes``; empty for a layer that it did not style.
+    """
+    text = layer.customProperty(OPTIONS) if layer is not None else None
+    return json.loads(text) if text else {}
+
+
+def printed_expression():
+    """Write whether a row is printed on the map: its ``plot_scale`` is 0, empty or no larger a scale than the map's."""
+    return f'coalesce("plot_scale", 0) = 0 OR coalesce(@map_scale, 0) <= {AT_SCALE} * "plot_scale"'
 
 
 def _values(layer, name):
@@ -130,11 +159,15 @@ def _values(layer, name):
     return {str(value) for value in values if not QgsVariantUtils.isNull(value)}
 
 
-def _symbols_in(layer):
-    """Return the table's symbols that the layer holds, in the table's order; all of them for an empty layer."""
+def symbols_in(layer):
+    """List the table's symbols that a layer holds in its field ``symbol``, in the table's order."""
     held = _values(layer, "symbol")
-    present = [symbol for number, symbol in SYMBOLS.items() if number in held]
-    return present or [symbol for number, symbol in SYMBOLS.items() if number not in (NO_READING, OTHER)]
+    return [symbol for number, symbol in SYMBOLS.items() if number in held]
+
+
+def _every_symbol():
+    """List the symbols of attitudes: an empty layer is ready for all of them."""
+    return [symbol for number, symbol in SYMBOLS.items() if number not in (NO_READING, OTHER)]
 
 
 def _quoted(symbols):
@@ -170,35 +203,42 @@ def _class_expression(fields, present):
     )
 
 
-def _marker(shown, bar_mm, stroke_mm, anchor):
-    """Make the marker of a symbol."""
-    text = svg(shown, bar_mm=bar_mm, stroke_mm=stroke_mm, color=PAINT, anchor=anchor)
+def svg_marker(text, side):
+    """Make a marker layer of a picture that is a square of a side in millimetres."""
     picture = QgsSvgMarkerSymbolLayer("base64:" + base64.b64encode(text.encode()).decode())
-    picture.setSize(side_mm(shown, bar_mm=bar_mm, stroke_mm=stroke_mm, anchor=anchor))
-    picture.setFillColor(QColor(BLACK))
+    picture.setSize(side)
     picture.setSizeUnit(Qgis.RenderUnit.Millimeters)
+    picture.setFillColor(QColor(BLACK))
+    return picture
+
+
+def _marker(shown, size, printed):
+    """Make the marker of a symbol."""
+    picture = svg_marker(svg(shown, size, PAINT), side_mm(shown, size))
     # QGIS draws a marker that is not turned as an image of whole pixels, up to a pixel off and of another size. A full
     # turn makes it draw every symbol as lines.
     picture.setAngle(360)
     if shown.follows:
         angle = "360 + " + page_azimuth_expression(f'"{shown.follows}"')
         picture.setDataDefinedProperty(QgsSymbolLayer.Property.Angle, QgsProperty.fromExpression(angle))
+    if printed:
+        picture.setDataDefinedProperty(QgsSymbolLayer.Property.LayerEnabled, QgsProperty.fromExpression(printed))
     marker = QgsMarkerSymbol()
     # Not through the constructor: its list does not take the picture over, and QGIS crashes.
     marker.changeSymbolLayer(0, picture)
     return marker
 
 
-def _reach_expression(present, bar_mm, anchor):
+def _reach_expression(present, size):
     """Write how far a row's symbol extends toward its number, in millimetres."""
     by_reach = {}
     for symbol in present:
-        by_reach.setdefault(reach_mm(symbol, bar_mm=bar_mm, anchor=anchor), []).append(symbol)
+        by_reach.setdefault(reach_mm(symbol, size), []).append(symbol)
     cases = " ".join(f'WHEN "symbol" IN ({_quoted(symbols)}) THEN {reach!r}' for reach, symbols in by_reach.items())
     return f"CASE {cases} END"
 
 
-def _label_settings(fields, present, bar_mm, anchor):
+def _label_settings(fields, present, size, printed):
     """Put the numbers upright beside their symbols: down dip of a plane, beyond the tip of a line."""
     azimuth = _azimuth_expression(fields, present)
     turned_right = f'if("symbol" IN ({_quoted([s for s in present if s.follows == "strike"])}), 90, 0)'
@@ -207,14 +247,15 @@ def _label_settings(fields, present, bar_mm, anchor):
     em = LABEL_PT * MM_PER_PT
     width = f'{em * DIGIT_WIDTH / 2:.3f} * length("label")'
     distance = (
-        f"{_reach_expression(present, bar_mm, anchor)} + {LABEL_GAP_MM}"
+        f"{_reach_expression(present, size)} + {LABEL_GAP_MM}"
         f" + {width} * abs(sin(@t)) + {em * DIGIT_HALF_HEIGHT:.3f} * abs(cos(@t))"
     )
     offset = f"with_variable('t', {toward}, with_variable('d', {distance}, array(@d * sin(@t), -@d * cos(@t))))"
 
     settings = QgsPalLayerSettings()
     settings.isExpression = True
-    settings.fieldName = f'CASE WHEN {_turned_expression(fields, present)} THEN "label" END'
+    shown = f"({printed}) AND " if printed else ""
+    settings.fieldName = f'CASE WHEN {shown}{_turned_expression(fields, present)} THEN "label" END'
     settings.setFormat(_text_format())
     settings.placement = Qgis.LabelPlacement.OverPoint
     settings.pointSettings().setQuadrant(Qgis.LabelQuadrantPosition.Over)

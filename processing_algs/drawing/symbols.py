@@ -13,31 +13,32 @@ References
    line under 0.125 mm.
 """
 
-from dataclasses import dataclass
-from math import ceil, cos, radians, sin
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from ..core.errors import FieldDataError
+from ..core.words import KINDS
+from .parts import Arc, Area, Circle, Stroke, picture, side_of, sized
 
-BAR_MM = 5.0
+BAR_MM, TICK_MM = 5.0, 1.0
 STROKE_MM = 0.2
 # The standard's floor: thinner lines may not print.
 MIN_STROKE_MM = 0.125
 ANCHORS = ("tail", "middle", "tip")
-PLANES = (
-    "bedding",
-    "cleavage",
-    "foliation",
-    "joint",
-    "fault",
-    "vein",
-    "dike",
-    "contact",
-    "axial_plane",
-    "other_plane",
-)
-LINES = ("lineation", "slickenline", "fold_axis", "other_line")
+VARIANTS = ("bar", "arrow")
+# Closer words for a kind, each with a symbol of its own for inclined planes or plunging lines.
+CLOSER_KINDS = {
+    "spaced_cleavage": "cleavage",
+    "crenulation_cleavage": "cleavage",
+    "general_foliation": "foliation",
+    "igneous_foliation": "foliation",
+    "platy_parting": "joint",
+    "second_lineation": "lineation",
+    "parting_lineation": "lineation",
+    "object_lineation": "lineation",
+    "second_slickenline": "slickenline",
+}
 # Common practice of one survey's software, not part of the standard: over it a reading is drawn as approximate.
 APPROXIMATE_OVER = 8.0
 NO_READING = "ag.no_read"
@@ -51,81 +52,57 @@ OWN = "our own choice"
 
 
 @dataclass(frozen=True)
-class Stroke:
-    """A line with square ends.
+class Sizes:
+    """How large symbols are on paper, and what of a line's arrow lies on the place of measurement.
 
     Parameters
     ----------
-    points : tuple of tuple of float
-        Corners. Units: mm.
-    weight : float
-        Width, as a multiple of the symbol's stroke.
+    bar_mm : float
+        Length of the strike bar; horizontal planes and lines keep their proportion to it. Units: mm.
+    tick_mm : float, optional
+        Length of the dip tick; whatever else shows the dip keeps its proportion to it. Default: in proportion to the
+        bar. Units: mm.
+    stroke_mm : float
+        Width of the lines, at least ``MIN_STROKE_MM``. Units: mm.
+    anchor : str
+        ``tail``, ``middle`` or ``tip``. Symbols without tail and tip do not heed it.
+
+    Raises
+    ------
+    ValueError
+        If a length is not over 0, the stroke is too thin to print, or the anchor is none.
     """
 
-    points: tuple
-    weight: float = 1.0
+    bar_mm: float = BAR_MM
+    tick_mm: float | None = None
+    stroke_mm: float = STROKE_MM
+    anchor: str = "tail"
 
+    def __post_init__(self):
+        lengths = {"Strike bar": self.bar_mm, "Dip tick": TICK_MM if self.tick_mm is None else self.tick_mm}
+        for what, length in lengths.items():
+            if not length > 0:
+                message = f"{what} of {length} mm: it must be longer than 0."
+                raise ValueError(message)
+        if not self.stroke_mm >= MIN_STROKE_MM:
+            message = f"Stroke of {self.stroke_mm} mm: the standard allows nothing under {MIN_STROKE_MM} mm."
+            raise ValueError(message)
+        if self.anchor not in ANCHORS:
+            message = f"Anchor {self.anchor!r} is none of {', '.join(ANCHORS)}."
+            raise ValueError(message)
 
-@dataclass(frozen=True)
-class Arc:
-    """A part of a circle, clockwise.
+    @property
+    def bar(self):
+        """Factor by which the bar is longer than the table's."""
+        return self.bar_mm / BAR_MM
 
-    Parameters
-    ----------
-    centre : tuple of float
-        Units: mm.
-    radius : float
-        Units: mm.
-    start, sweep : float
-        Direction from the centre to the first point, clockwise from up, and the angle passed, 0 to 180.
-        Units: degrees.
-    """
+    def tick(self, symbol):
+        """Factor by which a symbol's dip tick is longer than the table's."""
+        return self.bar if self.tick_mm is None or not symbol.ticked else self.tick_mm / TICK_MM
 
-    centre: tuple
-    radius: float
-    start: float
-    sweep: float
-
-    def at(self, angle):
-        """Return the point at an angle from the start, in degrees."""
-        towards = radians(self.start + angle)
-        return (self.centre[0] + self.radius * sin(towards), self.centre[1] + self.radius * cos(towards))
-
-
-@dataclass(frozen=True)
-class Circle:
-    """A circle, solid or open.
-
-    Parameters
-    ----------
-    centre : tuple of float
-        Units: mm.
-    diameter : float
-        Of the solid circle's edge, or of the open circle's line. Units: mm.
-    solid : bool
-    weight : float
-        Width of the open circle's line, as a multiple of the symbol's stroke.
-    """
-
-    centre: tuple
-    diameter: float
-    solid: bool = False
-    weight: float = 1.0
-
-
-@dataclass(frozen=True)
-class Area:
-    """A closed figure with straight sides, solid or open.
-
-    Parameters
-    ----------
-    points : tuple of tuple of float
-        Corners, of the solid figure's edge or of the open figure's line. Units: mm.
-    solid : bool
-    """
-
-    points: tuple
-    solid: bool = True
+    def lift(self, symbol):
+        """How far a symbol is moved along its trend, 0 or negative, at a strike bar of 5 mm. Units: mm."""
+        return -symbol.tip * ANCHORS.index(self.anchor) / 2
 
 
 @dataclass(frozen=True)
@@ -146,6 +123,8 @@ class Symbol:
         How far the symbol extends toward its number: to the right for planes, up for lines. Units: mm.
     tip : float
         Distance from the tail of a line symbol to its tip; 0 for a symbol with neither. Units: mm.
+    ticked : bool
+        Whether it has a bar and a tick that can be sized apart.
     """
 
     number: str
@@ -154,10 +133,11 @@ class Symbol:
     source: str
     reach: float = 0.0
     tip: float = 0.0
+    ticked: bool = False
 
 
-def _line(*points, weight=1.0):
-    return Stroke(points, weight)
+def _line(*points, weight=1.0, along=False):
+    return Stroke(points, weight, along)
 
 
 def _turned(points):
@@ -168,21 +148,21 @@ def _turned(points):
 def _both_sides(*parts):
     """Give parts on the dip side, and the same on the other side, as vertical planes have them."""
     other = {
-        Stroke: lambda part: Stroke(_turned(part.points), part.weight),
-        Area: lambda part: Area(_turned(part.points), part.solid),
-        Circle: lambda part: Circle(_turned((part.centre,))[0], part.diameter, part.solid, part.weight),
+        Circle: lambda part: replace(part, centre=_turned((part.centre,))[0]),
+        Stroke: lambda part: replace(part, points=_turned(part.points)),
+        Area: lambda part: replace(part, points=_turned(part.points)),
     }
     return parts + tuple(other[type(part)](part) for part in parts)
 
 
-_BAR = _line((0, -2.5), (0, 2.5))
-_HEAVY_BAR = _line((0, -2.5), (0, 2.5), weight=2)
-_DASHED_BAR = (_line((0, -2.5), (0, -0.5)), _line((0, 0.5), (0, 2.5)))
+_BAR = _line((0, -2.5), (0, 2.5), along=True)
+_HEAVY_BAR = _line((0, -2.5), (0, 2.5), weight=2, along=True)
+_DASHED_BAR = (_line((0, -2.5), (0, -0.5), along=True), _line((0, 0.5), (0, 2.5), along=True))
 _TICK = _line((0, 0), (1, 0))
 # In the gap of a dashed bar, the tick keeps clear of the bar's line.
 _SHORT_TICK = _line((0.3, 0), (1, 0))
 # At the end toward which the strike is counted: the tops are known.
-_TOPS = Circle((0, 2.5), 0.75, solid=True)
+_TOPS = Circle((0, 2.5), 0.75, solid=True, along=True)
 # The dip tick goes on through the bar and turns back, as the beds were turned over.
 _HOOK = (_line((-0.5, 0), (1, 0)), Arc((-0.5, 0.6), 0.6, 180, 180))
 _SHORT_HOOK = (_line((0.3, 0), (1, 0)), _line((-0.8, 0), (-0.3, 0)), Arc((-0.8, 0.6), 0.6, 180, 180))
@@ -190,21 +170,34 @@ _RING = Circle((0, 0), 2.5)
 _HEAVY_RING = Circle((0, 0), 2.5, weight=2)
 _CROSS = (_line((0, -1.25), (0, 1.25)), _line((-1.25, 0), (1.25, 0)))
 
-_BRACKET = _line((1, 2.5), (0, 2.5), (0, -2.5), (1, -2.5))
-_RETURNS = (_line((-1, 2.5), (1, 2.5)), _line((-1, -2.5), (1, -2.5)))
+_BRACKET = _line((1, 2.5), (0, 2.5), (0, -2.5), (1, -2.5), along=True)
+_RETURNS = (_line((-1, 2.5), (1, 2.5), along=True), _line((-1, -2.5), (1, -2.5), along=True))
+_SPACED = (_line((0, 1.5), (1, 1.5), along=True), _line((0, -1.5), (1, -1.5), along=True))
+_ZIGZAG = _line((0, 1.1), (1.15, 0.55), (0, 0), (1.15, -0.55), (0, -1.1))
 _BOX = Area(((0, 0.9), (0.6, 0.9), (0.6, -0.9), (0, -0.9)))
+_SMALL_BOX = Area(((0, 0.565), (0.56, 0.565), (0.56, -0.565), (0, -0.565)), solid=False)
 _TRIANGLE = ((0, 0.6), (1, 0), (0, -0.6))
+_WIDE_TRIANGLE = (Area(((0, 1.05), (1.06, 0), (0, -1.05)), solid=False), _line((0, 0), (1.06, 0)))
 _ARROW = (_line((0, 0), (1.1, 0)), Area(((1, 0.45), (2, 0), (1, -0.45))))
 _TWO_TICKS = (_line((0, 0.4), (1, 0.4)), _line((0, -0.4), (1, -0.4)))
 _CAPPED_TICK = (_line((0, 0), (1, 0)), _line((1, -0.6), (1, 0.6)))
 _LIMBS = (_line((0, 0), (1.2, 0.8)), _line((0, 0), (1.2, -0.8)))
 _LOOP = (_line((0, 0), (0.5, 0)), Circle((0.95, 0), 0.9))
-_WALLS = (_line((0.35, -2.5), (0.35, 2.5)), _line((-0.35, -2.5), (-0.35, 2.5)))
+_WALLS = (_line((0.35, -2.5), (0.35, 2.5), along=True), _line((-0.35, -2.5), (-0.35, 2.5), along=True))
 _WALL_TICK = _line((0.35, 0), (1.35, 0))
 
 _SHAFT = _line((0, 0), (0, 5.15))
 _HEAD = ((-0.5, 0), (0.5, 0), (0, 1.14))
 _FOLD_ARCH = Arc((0, 1.6), 0.8, 270, 180)
+_CROSS_BARS = (_line((-0.625, 1.8), (0.625, 1.8)), _line((-0.625, 2.8), (0.625, 2.8)))
+
+# The arrow that points down the dip, as long as the strike bar, has a short bar at its tail: lines have none.
+_TAIL_BAR = _line((0, -1.25), (0, 1.25))
+_DIP_SHAFT = _line((0, 0), (3.8, 0))
+_DASHED_DIP_SHAFT = (_line((0, 0), (1, 0)), _line((1.6, 0), (2.6, 0)), _line((3.2, 0), (3.8, 0)))
+_DIP_HEAD = Area(((3.7, 0.35), (5, 0), (3.7, -0.35)))
+_TAIL_TOPS = Circle((0, 1.25), 0.75, solid=True)
+_TAIL_HOOK = (_line((-0.5, 0), (0, 0)), Arc((-0.5, 0.6), 0.6, 180, 180))
 
 
 def _up(points, y):
@@ -223,7 +216,11 @@ _BARBS = _line((-0.7, 0), (0, 1.14), (0.7, 0))
 
 
 def _plane(number, source, *parts, reach=1.0):
-    return Symbol(number, parts, "strike", source, reach=reach)
+    return Symbol(number, parts, "strike", source, reach=reach, ticked=True)
+
+
+def _dip_arrow(number, *parts):
+    return Symbol(number, (_TAIL_BAR, *parts, _DIP_HEAD), "strike", OWN, reach=5.0)
 
 
 def _directed(number, source, *parts, tip):
@@ -257,6 +254,13 @@ _TABLE = (
         _line((1.25, 0), (1.8, 0)),
         Arc((1.8, 0.6), 0.6, 0, 180),
     ),
+    # Inclined bedding by arrows
+    _dip_arrow("ag.dip", _DIP_SHAFT),
+    _dip_arrow("ag.dip_t", _DIP_SHAFT, _TAIL_TOPS),
+    _dip_arrow("ag.dip_o", _DIP_SHAFT, *_TAIL_HOOK),
+    _dip_arrow("ag.dip_a", *_DASHED_DIP_SHAFT),
+    _dip_arrow("ag.dip_ta", *_DASHED_DIP_SHAFT, _TAIL_TOPS),
+    _dip_arrow("ag.dip_oa", *_DASHED_DIP_SHAFT, *_TAIL_HOOK),
     # Cleavage
     _upright(
         "ag.cleav_h",
@@ -268,6 +272,8 @@ _TABLE = (
     ),
     _plane("07.02", MEASURED, _BRACKET),
     _plane("ag.cleav_v", OWN, _BAR, *_RETURNS),
+    _plane("07.14", MEASURED, _BRACKET, *_SPACED),
+    _plane("07.20", MEASURED, _BRACKET, _ZIGZAG, reach=1.15),
     # Foliation
     _upright("08.03.01", OWN, _RING, Area(((-0.65, -0.4), (0.65, -0.4), (0, 0.75)))),
     _plane("08.03.02", MEASURED, _BAR, Area(_TRIANGLE)),
@@ -275,10 +281,12 @@ _TABLE = (
     _upright("ag.igneous_h", OWN, _RING, Area(((-0.65, -0.4), (0.65, -0.4), (0, 0.75)), solid=False)),
     _plane("08.02.03", MEASURED, _BAR, Area(_TRIANGLE, solid=False)),
     _plane("ag.igneous_v", OWN, _BAR, *_both_sides(Area(_TRIANGLE, solid=False))),
+    _plane("08.01.02", MEASURED, _BAR, *_WIDE_TRIANGLE, reach=1.06),
     # Joints
     _upright("04.03.01", OWN, _RING, Area(((-0.6, -0.6), (0.6, -0.6), (0.6, 0.6), (-0.6, 0.6)))),
     _plane("04.03.02", OWN, _BAR, _BOX),
     _plane("04.03.03", OWN, _BAR, *_both_sides(_BOX)),
+    _plane("04.03.08", MEASURED, _BAR, _SMALL_BOX),
     # Faults
     _upright("ag.fault_h", OWN, _HEAVY_RING, _line((-1.25, 0), (1.25, 0), weight=2)),
     _plane("ag.fault_i", OWN, _HEAVY_BAR, *_ARROW, reach=2.0),
@@ -312,9 +320,13 @@ _TABLE = (
     # Lines: a horizontal one has a head at both ends, a vertical one is its head alone
     _both_ways("ag.lin_h", OWN, _DOUBLE_SHAFT, *_DOUBLE_HEADS, reach=3.14),
     _directed("09.001", MEASURED, _SHAFT, Area(_up(_HEAD, 5.1)), tip=6.24),
+    _directed("09.002", MEASURED, _line((0, 0), (0, 5.1)), Area(_up(_HEAD, 5.1), solid=False), tip=6.24),
+    _directed("09.009", MEASURED, _SHAFT, Area(_up(_HEAD, 5.1)), *_CROSS_BARS, tip=6.24),
+    _directed("09.025", MEASURED, _SHAFT, Area(_up(_HEAD, 5.1)), Circle((0, 2.3), 1.0, solid=True), tip=6.24),
     _upright("ag.lin_v", OWN, Area(((-1.1, 0.8), (1.1, 0.8), (0, -1.3)))),
     _both_ways("ag.slick_h", OWN, _DOUBLE_SHAFT, Area(_up(_DIAMOND, 2)), Area(_down(_DIAMOND, -2)), reach=3.6),
     _directed("09.017", MEASURED, _line((0, 0), (0, 4.5)), Area(_up(_DIAMOND, 4.4)), tip=6.0),
+    _directed("09.018", MEASURED, _line((0, 0), (0, 4.4)), Area(_up(_DIAMOND, 4.4), solid=False), tip=6.0),
     _upright("ag.slick_v", OWN, Area(((0, 1.5), (0.95, 0), (0, -1.5), (-0.95, 0)))),
     _both_ways("ag.fold_h", OWN, _DOUBLE_SHAFT, *_DOUBLE_HEADS, Arc((0, -0.4), 0.8, 270, 180), reach=3.14),
     _directed("09.097", OWN, _SHAFT, Area(_up(_HEAD, 5.1)), _FOLD_ARCH, tip=6.24),
@@ -353,8 +365,13 @@ def _numbers_of(kind, horizontal, inclined, vertical):
 NUMBERS = {
     **_numbers_of("bedding", "06.01", "06.02", "06.03"),
     **_numbers_of("cleavage", "ag.cleav_h", "07.02", "ag.cleav_v"),
+    **_numbers_of("spaced_cleavage", "ag.cleav_h", "07.14", "ag.cleav_v"),
+    **_numbers_of("crenulation_cleavage", "ag.cleav_h", "07.20", "ag.cleav_v"),
     **_numbers_of("foliation", "08.03.01", "08.03.02", "08.03.03"),
+    **_numbers_of("general_foliation", "08.03.01", "08.01.02", "08.03.03"),
+    **_numbers_of("igneous_foliation", "ag.igneous_h", "08.02.03", "ag.igneous_v"),
     **_numbers_of("joint", "04.03.01", "04.03.02", "04.03.03"),
+    **_numbers_of("platy_parting", "04.03.01", "04.03.08", "04.03.03"),
     **_numbers_of("fault", "ag.fault_h", "ag.fault_i", "ag.fault_v"),
     **_numbers_of("vein", "ag.vein_h", "ag.vein_i", "ag.vein_v"),
     **_numbers_of("dike", "ag.dike_h", "01.04.01", "ag.dike_v"),
@@ -362,13 +379,45 @@ NUMBERS = {
     **_numbers_of("axial_plane", "ag.axial_h", "ag.axial_i", "ag.axial_v"),
     **_numbers_of("other_plane", "ag.plane_h", "ag.plane_i", "ag.plane_v"),
     **_numbers_of("lineation", "ag.lin_h", "09.001", "ag.lin_v"),
+    **_numbers_of("second_lineation", "ag.lin_h", "09.002", "ag.lin_v"),
+    **_numbers_of("parting_lineation", "ag.lin_h", "09.009", "ag.lin_v"),
+    **_numbers_of("object_lineation", "ag.lin_h", "09.025", "ag.lin_v"),
     **_numbers_of("slickenline", "ag.slick_h", "09.017", "ag.slick_v"),
+    **_numbers_of("second_slickenline", "ag.slick_h", "09.018", "ag.slick_v"),
     **_numbers_of("fold_axis", "ag.fold_h", "09.097", "ag.fold_v"),
     **_numbers_of("other_line", "ag.line_h", "ag.line_i", "ag.line_v"),
 }
 _UPRIGHT = {"06.02": "06.13"}
 _OVERTURNED = {"06.02": "06.15", "06.01": "ag.bed_over"}
 _APPROXIMATE = {"06.02": "06.33", "06.03": "06.34", "06.13": "06.36", "06.15": "06.38"}
+_ARROWS = {
+    "06.02": "ag.dip",
+    "06.13": "ag.dip_t",
+    "06.15": "ag.dip_o",
+    "06.33": "ag.dip_a",
+    "06.36": "ag.dip_ta",
+    "06.38": "ag.dip_oa",
+}
+
+
+def _kind_of_each_symbol():
+    kinds = {number: CLOSER_KINDS.get(kind, kind) for (kind, _), number in NUMBERS.items()}
+    for variants in (_UPRIGHT, _OVERTURNED, _APPROXIMATE, _ARROWS):
+        kinds |= dict.fromkeys(variants.values(), "bedding")
+    return kinds
+
+
+def _symbols_with_a_number():
+    inclined = {number for (_, state), number in NUMBERS.items() if state == "inclined"}
+    for variants in (_UPRIGHT, _OVERTURNED, _APPROXIMATE, _ARROWS):
+        inclined |= {special for plain, special in variants.items() if plain in inclined}
+    return frozenset(inclined)
+
+
+# Symbols that have the dip or plunge printed beside them: those of inclined planes and of plunging lines.
+WITH_DIP = _symbols_with_a_number()
+# The kind of structure that each symbol stands for, a word of the data dictionary.
+KIND_OF = _kind_of_each_symbol()
 
 
 def _printed(dip):
@@ -381,7 +430,7 @@ def _swap(numbers, where, other):
         numbers[where & (numbers == plain)] = special
 
 
-def symbol_numbers(kind, dip, polarity=None, sigma=None):
+def symbol_numbers(kind, dip, polarity=None, sigma=None, variant="bar"):
     """Choose the symbol that each attitude gets.
 
     The symbol agrees with the number printed beside it: an attitude whose dip or plunge is printed as 0 gets the
@@ -390,7 +439,7 @@ def symbol_numbers(kind, dip, polarity=None, sigma=None):
     Parameters
     ----------
     kind : array_like of str, shape (n,)
-        Words of ``PLANES`` and ``LINES``.
+        Kinds of the data dictionary and ``CLOSER_KINDS``.
     dip : array_like of float, shape (n,)
         Dip of a plane or plunge of a line, 0 to 90, NaN where there is no reading. Units: degrees.
     polarity : array_like of str, shape (n,), optional
@@ -399,6 +448,9 @@ def symbol_numbers(kind, dip, polarity=None, sigma=None):
     sigma : array_like of float, shape (n,), optional
         1-sigma of the pole. Bedding with more than ``APPROXIMATE_OVER`` gets the approximate variant, as far as there
         is one; NaN counts as good. Units: degrees.
+    variant : str
+        ``bar``: planes have a strike bar. ``arrow``: inclined bedding has an arrow that points down its dip; the
+        other planes keep their bars.
 
     Returns
     -------
@@ -408,17 +460,22 @@ def symbol_numbers(kind, dip, polarity=None, sigma=None):
     Raises
     ------
     FieldDataError
-        ``kind_unknown`` where there is a reading of a kind that is in neither list.
+        ``kind_unknown`` where there is a reading of a kind that is none of these.
+    ValueError
+        If the variant is none.
 
     References
     ----------
     [FGDC2006]_, sections 4 and 6 to 9.
     """
+    if variant not in VARIANTS:
+        message = f"Variant {variant!r} is none of {', '.join(VARIANTS)}."
+        raise ValueError(message)
     kind, printed = np.broadcast_arrays(np.asarray(kind, dtype=object), _printed(dip))
     read = ~np.isnan(printed)
     numbers = np.full(printed.shape, None, dtype=object)
     known = ~read
-    for word in PLANES + LINES:
+    for word in (*KINDS, *CLOSER_KINDS):
         of_kind = kind == word
         known |= of_kind
         of_kind &= read
@@ -427,7 +484,7 @@ def symbol_numbers(kind, dip, polarity=None, sigma=None):
         numbers[of_kind & (printed == 90)] = NUMBERS[word, "vertical"]
     if not known.all():
         word = kind[~known].flat[0]
-        message = f"Kind {word!r} is none of {', '.join(PLANES + LINES)}."
+        message = f"Kind {word!r} is none of {', '.join((*KINDS, *CLOSER_KINDS))}."
         raise FieldDataError(message, code="kind_unknown", kind=word)
     if polarity is not None:
         polarity = np.asarray(polarity, dtype=object)
@@ -435,7 +492,28 @@ def symbol_numbers(kind, dip, polarity=None, sigma=None):
         _swap(numbers, polarity == "overturned", _OVERTURNED)
     if sigma is not None:
         _swap(numbers, np.asarray(sigma, dtype=float) > APPROXIMATE_OVER, _APPROXIMATE)
+    if variant == "arrow":
+        _swap(numbers, read, _ARROWS)
     return numbers
+
+
+def without_approximate(numbers, sigma):
+    """Tell which attitudes are poor enough for an approximate symbol, yet have none.
+
+    Parameters
+    ----------
+    numbers : array_like of str, shape (n,)
+        As ``symbol_numbers`` chose them; None where there is no reading.
+    sigma : array_like of float, shape (n,)
+        1-sigma, NaN where it is not known. Units: degrees.
+
+    Returns
+    -------
+    ndarray of bool, shape (n,)
+    """
+    approximate = {*_APPROXIMATE.values(), *(_ARROWS.get(number) for number in _APPROXIMATE.values())}
+    shown = np.array([number is not None and number not in approximate for number in numbers], dtype=bool)
+    return shown & (np.asarray(sigma, dtype=float) > APPROXIMATE_OVER)
 
 
 def labels(dip):
@@ -458,137 +536,68 @@ def labels(dip):
     return np.where(shown, texts[np.where(shown, printed, 0).astype(int)], None)
 
 
-def shift(symbol, anchor="tail"):
-    """How far a line symbol is moved so that its anchor lies on the place of measurement.
+def parts_of(symbol, sizes):
+    """Parts of a symbol in their sizes on paper, the place of measurement at (0, 0).
 
     Parameters
     ----------
     symbol : Symbol
-    anchor : str
-        ``tail``, ``middle`` or ``tip``. Symbols without tail and tip are not moved.
+    sizes : Sizes
 
     Returns
     -------
-    float
-        Along the trend, 0 or negative, at a strike bar of 5 mm. Units: mm.
+    list of Stroke, Arc, Circle or Area
+        Units: mm.
     """
-    if anchor not in ANCHORS:
-        message = f"Anchor {anchor!r} is none of {', '.join(ANCHORS)}."
-        raise ValueError(message)
-    return -symbol.tip * ANCHORS.index(anchor) / 2
+    return [sized(part, sizes.bar, sizes.tick(symbol), sizes.lift(symbol)) for part in symbol.parts]
 
 
-def reach_mm(symbol, *, bar_mm=BAR_MM, anchor="tail"):
+def reach_mm(symbol, sizes):
     """How far a symbol extends from the place of measurement toward its number.
 
     Parameters
     ----------
     symbol : Symbol
-    bar_mm : float
-        Length of the strike bar. Units: mm.
-    anchor : str
-        As in ``shift``.
+    sizes : Sizes
 
     Returns
     -------
     float
         Units: mm.
     """
-    return (symbol.reach + shift(symbol, anchor)) * bar_mm / BAR_MM
+    return (symbol.reach + sizes.lift(symbol)) * sizes.tick(symbol)
 
 
-def side_mm(symbol, *, bar_mm=BAR_MM, stroke_mm=STROKE_MM, anchor="tail"):
+def side_mm(symbol, sizes):
     """Side of the square that holds a symbol, the place of measurement at its centre.
 
     Parameters
     ----------
     symbol : Symbol
-    bar_mm, stroke_mm : float
-        Length of the strike bar, width of the lines. Units: mm.
-    anchor : str
-        As in ``shift``.
+    sizes : Sizes
 
     Returns
     -------
     float
         A multiple of 0.1 mm, with at least 0.1 mm of air on each side. Units: mm.
     """
-    scale, dy = bar_mm / BAR_MM, shift(symbol, anchor)
-    half = max(_extent(part, dy) * scale + getattr(part, "weight", 1.0) * stroke_mm / 2 for part in symbol.parts)
-    return ceil(20 * half + 2) / 10
+    return side_of(parts_of(symbol, sizes), sizes.stroke_mm)
 
 
-def _extent(part, dy):
-    """Farthest coordinate of a part from the centre, without its line's width."""
-    if isinstance(part, Circle | Arc):
-        radius = part.radius if isinstance(part, Arc) else part.diameter / 2
-        return max(abs(part.centre[0]), abs(part.centre[1] + dy)) + radius
-    return max(max(abs(x), abs(y + dy)) for x, y in part.points)
-
-
-def svg(symbol, *, bar_mm=BAR_MM, stroke_mm=STROKE_MM, color="#000000", anchor="tail"):
+def svg(symbol, sizes, color="#000000"):
     """Draw a symbol.
 
     Parameters
     ----------
     symbol : Symbol
-    bar_mm : float
-        Length of the strike bar; all other lengths keep their proportion to it. Units: mm.
-    stroke_mm : float
-        Width of the lines, at least ``MIN_STROKE_MM``. Units: mm.
+    sizes : Sizes
     color : str
         Colour of lines and solid parts, such as ``#000000``.
-    anchor : str
-        As in ``shift``.
 
     Returns
     -------
     str
         An SVG document, the same text for the same input. Its viewBox is the square of ``side_mm`` in millimetres, and
         the place of measurement is at its exact centre; nothing is drawn outside.
-
-    Raises
-    ------
-    ValueError
-        If the bar has no length, or the stroke is too thin to print.
     """
-    if not bar_mm > 0:
-        message = f"Strike bar of {bar_mm} mm: it must be longer than 0."
-        raise ValueError(message)
-    if not stroke_mm >= MIN_STROKE_MM:
-        message = f"Stroke of {stroke_mm} mm: the standard allows nothing under {MIN_STROKE_MM} mm."
-        raise ValueError(message)
-    side = side_mm(symbol, bar_mm=bar_mm, stroke_mm=stroke_mm, anchor=anchor)
-    scale, dy = bar_mm / BAR_MM, shift(symbol, anchor)
-
-    def place(point):
-        return f"{_number(side / 2 + scale * point[0])} {_number(side / 2 - scale * (point[1] + dy))}"
-
-    body = "".join(_element(part, place, scale, stroke_mm, color) for part in symbol.parts)
-    size = _number(side)
-    return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" width="{size}mm" height="{size}mm" viewBox="0 0 {size} {size}">'
-        f'<g fill="none" stroke="{color}" stroke-linecap="butt" stroke-linejoin="round">{body}</g></svg>'
-    )
-
-
-def _number(value):
-    """Write a length with no more digits than print can show."""
-    text = f"{value:.4f}".rstrip("0").rstrip(".")
-    return "0" if text == "-0" else text
-
-
-def _element(part, place, scale, stroke_mm, color):
-    """Write one part as an SVG element."""
-    if getattr(part, "solid", False):
-        paint = f'fill="{color}" stroke="none"'
-    else:
-        paint = f'stroke-width="{_number(stroke_mm * getattr(part, "weight", 1.0))}"'
-    if isinstance(part, Circle):
-        x, y = place(part.centre).split()
-        return f'<circle cx="{x}" cy="{y}" r="{_number(scale * part.diameter / 2)}" {paint}/>'
-    if isinstance(part, Arc):
-        radius = _number(scale * part.radius)
-        return f'<path d="M{place(part.at(0))}A{radius} {radius} 0 0 1 {place(part.at(part.sweep))}" {paint}/>'
-    path = "L".join(place(point) for point in part.points)
-    return f'<path d="M{path}{"Z" if isinstance(part, Area) else ""}" {paint}/>'
+    return picture(parts_of(symbol, sizes), sizes.stroke_mm, color)

@@ -2,7 +2,7 @@
 
 import subprocess
 import sys
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import pyproj
@@ -10,7 +10,7 @@ import pytest
 from agonic.processing_algs.core.errors import FieldDataError
 from agonic.processing_algs.drawing.layer_style import page_azimuth_expression, style_attitudes
 from agonic.processing_algs.drawing.names import symbol_names
-from agonic.processing_algs.drawing.symbols import NO_READING, OTHER, SYMBOLS, reach_mm, side_mm, svg
+from agonic.processing_algs.drawing.symbols import NO_READING, OTHER, SYMBOLS, WITH_DIP, Sizes, reach_mm, side_mm, svg
 from qgis.core import (
     QgsCoordinateReferenceSystem,
     QgsExpression,
@@ -83,11 +83,11 @@ def places(scene, count, columns=6):
         yield Place(x, y, *to_lonlat.transform(x, y), *to_layer.transform(x, y))
 
 
-def drawing_of(draw, scene, layer, rotation, dpi=300):
-    half = SHEET_MM / CELL_MM * scene.cell / 2
+def drawing_of(draw, scene, layer, rotation, dpi=300, sheet=SHEET_MM):
+    half = sheet / CELL_MM * scene.cell / 2
     extent = QgsRectangle(scene.x - half, scene.y - half, scene.x + half, scene.y + half)
     crs = QgsCoordinateReferenceSystem(scene.crs)
-    return draw([layer], crs, extent, (SHEET_MM, SHEET_MM), rotation, dpi)
+    return draw([layer], crs, extent, (sheet, sheet), rotation, dpi)
 
 
 def azimuth_on_paper(picture, scene, place, azimuth):
@@ -192,8 +192,8 @@ def misfit(read_ink):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.translate(*(centre - corner))
         painter.rotate(azimuth)
-        side = side_mm(symbol, **sizes) * picture.per_mm
-        renderer = QSvgRenderer(QByteArray(svg(symbol, **sizes).encode()))
+        side = side_mm(symbol, Sizes(**sizes)) * picture.per_mm
+        renderer = QSvgRenderer(QByteArray(svg(symbol, Sizes(**sizes)).encode()))
         renderer.render(painter, QRectF(-side / 2, -side / 2, side, side))
         painter.end()
         alone = read_ink(image)
@@ -211,7 +211,7 @@ def test_every_symbol_lies_on_its_place_as_drawn(sizes, dpi, draw, make_layer, m
     """
     scene = Scene("EPSG:3575", 400000, -2150000, 100)
     shown = [symbol for number, symbol in SYMBOLS.items() if number not in (NO_READING, OTHER)]
-    spots = list(places(scene, len(shown), columns=8))
+    spots = list(places(scene, len(shown), columns=9))
     azimuths = [(37.0 * number) % 360 for number in range(len(shown))]
     layer = make_layer(
         QgsCoordinateReferenceSystem("EPSG:4326"),
@@ -222,11 +222,64 @@ def test_every_symbol_lies_on_its_place_as_drawn(sizes, dpi, draw, make_layer, m
         ],
     )
     style_attitudes(layer, **sizes)
-    picture = drawing_of(draw, scene, layer, 20, dpi)
+    picture = drawing_of(draw, scene, layer, 20, dpi, sheet=200.0)
     for spot, symbol, azimuth in zip(spots, shown, azimuths, strict=True):
         centre = picture.at(spot.x, spot.y)
         on_paper = azimuth_on_paper(picture, scene, spot, azimuth) if symbol.follows else 0
         assert misfit(symbol, picture, centre, on_paper, **sizes) < 0.03, symbol.number
+
+
+EVERYWHERE = (
+    "UTM, edge of the zone",
+    "polar stereographic, by the pole",
+    "polar equal-area",
+    "Web Mercator",
+    "degrees",
+)
+
+
+@pytest.mark.parametrize("rotation", [0, 20, 200])
+@pytest.mark.parametrize("name", EVERYWHERE)
+def test_every_symbol_and_its_number_lie_right_in_every_map(name, rotation, draw, make_layer, misfit):
+    """Angle and place as above; the number is on the down-dip side of planes, beyond the tip of lines."""
+    scene = SCENES[name]
+    scene = replace(scene, cell=scene.cell * 1.3)  # room for numbers
+    shown = [symbol for number, symbol in SYMBOLS.items() if number not in (NO_READING, OTHER)]
+    spots = list(places(scene, len(shown), columns=9))
+    azimuths = [(37.0 * number + 11) % 360 for number in range(len(shown))]
+    layer = make_layer(
+        QgsCoordinateReferenceSystem(scene.layer_crs),
+        [
+            {"x": spot.layer_x, "y": spot.layer_y, "symbol": symbol.number}
+            | ({symbol.follows: azimuth} if symbol.follows else {})
+            | ({"label": "35"} if symbol.number in WITH_DIP else {})
+            for spot, symbol, azimuth in zip(spots, shown, azimuths, strict=True)
+        ],
+    )
+    style_attitudes(layer)
+    sheet = replace(scene, cell=scene.cell / 1.3)
+    both = drawing_of(draw, sheet, layer, rotation, 150, sheet=250.0)
+    layer.setLabelsEnabled(False)
+    picture = drawing_of(draw, sheet, layer, rotation, 150, sheet=250.0)
+    numbers = np.where(picture.ink < 0.05, both.ink, 0)
+    to_ink = ndimage.distance_transform_edt(picture.ink < 0.3) / picture.per_mm
+    for spot, symbol, azimuth in zip(spots, shown, azimuths, strict=True):
+        centre = picture.at(spot.x, spot.y)
+        on_paper = azimuth_on_paper(picture, scene, spot, azimuth) if symbol.follows else 0
+        assert misfit(symbol, picture, centre, on_paper) < 0.03, symbol.number
+        weight, where = both.around(centre, 9.0, numbers)
+        if symbol.number not in WITH_DIP:
+            assert not np.any((weight > 0.5) & (np.hypot(*where.T) < 6)), symbol.number
+            continue
+        toward = np.radians(on_paper + (90 if symbol.follows == "strike" else 0))
+        ahead = np.array([np.sin(toward), np.cos(toward)])
+        reach = reach_mm(symbol, Sizes())
+        own = np.hypot(*(where - ahead * (reach + 1.5)).T) < 2.8
+        middle = (where[own].max(axis=0) + where[own].min(axis=0)) / 2
+        assert abs(turn(np.degrees(np.arctan2(*middle)), np.degrees(toward))) < 7, symbol.number
+        columns, rows = ((where[own] * [1, -1] * both.per_mm + centre).astype(int)).T
+        # Between the returns of a bracket the nearest ink is the bar.
+        assert 0.15 < to_ink[rows, columns][weight[own] > 0.5].min() < 2.0, symbol.number
 
 
 # Worst cases for a page direction: edges of CRSs, conformal ones and others, a datum with a grid, another length unit.
@@ -351,7 +404,7 @@ def test_a_line_has_its_number_beyond_the_tip(anchor, draw, make_layer):
     arrows = drawing_of(draw, scene, layer, 20)
     numbers = np.where(arrows.ink < 0.05, both.ink, 0)
     to_ink = ndimage.distance_transform_edt(arrows.ink < 0.3) / arrows.per_mm
-    tip = reach_mm(SYMBOLS["09.001"], anchor=anchor)
+    tip = reach_mm(SYMBOLS["09.001"], Sizes(anchor=anchor))
     for spot, trend in zip(spots, STRIKES, strict=True):
         centre = both.at(spot.x, spot.y)
         expected = np.radians(azimuth_on_paper(both, scene, spot, trend))

@@ -7,19 +7,24 @@ from xml.etree import ElementTree
 import numpy as np
 import pytest
 from agonic.processing_algs.core.errors import FieldDataError
+from agonic.processing_algs.core.words import KINDS, LINES, PLANES
 from agonic.processing_algs.drawing.names import symbol_names
 from agonic.processing_algs.drawing.symbols import (
     ANCHORS,
-    LINES,
+    CLOSER_KINDS,
+    KIND_OF,
     NO_READING,
     OTHER,
-    PLANES,
     SYMBOLS,
+    VARIANTS,
+    WITH_DIP,
+    Sizes,
     labels,
     reach_mm,
     side_mm,
     svg,
     symbol_numbers,
+    without_approximate,
 )
 from hypothesis import given
 from hypothesis import strategies as st
@@ -50,6 +55,8 @@ PUBLISHED = [
     ("joint", 30, "unknown", NAN, "04.03.02"),
     ("joint", 90, "unknown", NAN, "04.03.03"),
     ("foliation", 30, "unknown", NAN, "08.03.02"),
+    ("igneous_foliation", 30, "unknown", NAN, "08.02.03"),
+    ("platy_parting", 30, "unknown", NAN, "04.03.08"),
     ("dike", 30, "unknown", NAN, "01.04.01"),
     ("lineation", 30, "unknown", NAN, "09.001"),
     ("slickenline", 30, "unknown", NAN, "09.017"),
@@ -113,6 +120,62 @@ def test_half_a_degree_is_printed_upward():
     assert list(labels([44.5, 45.5, 0.49, 0.5, 89.49, 89.5, NAN])) == ["45", "46", None, "1", "89", None, None]
 
 
+def test_a_closer_word_has_a_symbol_of_its_own_and_stands_for_its_kind():
+    for closer, kind in CLOSER_KINDS.items():
+        own, plain = symbol_numbers([closer], [30])[0], symbol_numbers([kind], [30])[0]
+        assert own != plain
+        assert KIND_OF[own] == KIND_OF[plain] == kind
+        assert SYMBOLS[own].follows == SYMBOLS[plain].follows
+
+
+def test_every_symbol_chosen_stands_for_its_kind():
+    for kind, dip, polarity, sigma, variant in product(
+        KINDS, (0, 30, 90), ("upright", "overturned", "unknown"), (1, 30), VARIANTS
+    ):
+        assert KIND_OF[symbol_numbers([kind], [dip], [polarity], [sigma], variant)[0]] == kind
+
+
+def test_symbols_with_a_number_are_those_of_inclined_planes_and_plunging_lines():
+    for kind, dip, polarity, sigma, variant in product(
+        (*KINDS, *CLOSER_KINDS), (0, 30, 90), ("upright", "overturned"), (1, 30), VARIANTS
+    ):
+        number = symbol_numbers([kind], [dip], [polarity], [sigma], variant)[0]
+        assert (number in WITH_DIP) == (labels([dip])[0] is not None)
+
+
+# Columns: polarity, sigma, number of the arrow.
+ARROWS = [
+    ("unknown", 1, "ag.dip"),
+    ("unknown", 30, "ag.dip_a"),
+    ("upright", 1, "ag.dip_t"),
+    ("upright", 30, "ag.dip_ta"),
+    ("overturned", 1, "ag.dip_o"),
+    ("overturned", 30, "ag.dip_oa"),
+]
+
+
+@pytest.mark.parametrize(("polarity", "sigma", "number"), ARROWS)
+def test_the_arrow_stands_for_inclined_bedding(polarity, sigma, number):
+    assert list(symbol_numbers(["bedding"], [30], [polarity], [sigma], "arrow")) == [number]
+
+
+def test_the_arrow_leaves_all_other_symbols_alone():
+    for kind, dip in product((*KINDS, *CLOSER_KINDS), (0, 30, 90)):
+        if (kind, dip) != ("bedding", 30):
+            assert symbol_numbers([kind], [dip], variant="arrow") == symbol_numbers([kind], [dip])
+    with pytest.raises(ValueError, match="bar, arrow"):
+        symbol_numbers(["bedding"], [30], variant="Arrow")
+
+
+def test_poor_readings_without_an_approximate_symbol_are_found():
+    kinds = ["bedding", "bedding", "bedding", "joint", "joint", "joint", "bedding"]
+    dips = [30, 0, NAN, 30, 30, 30, 30]
+    sigma = [30, 30, 30, 30, 8, NAN, 1]
+    for variant in VARIANTS:
+        numbers = symbol_numbers(kinds, dips, None, sigma, variant)
+        assert list(without_approximate(numbers, sigma)) == [False, True, False, True, False, False, False]
+
+
 def test_a_line_that_is_vertical_and_a_plane_that_is_horizontal_follow_no_azimuth():
     for kind, dip in product(PLANES + LINES, (0, 30, 90)):
         symbol = SYMBOLS[symbol_numbers([kind], [dip])[0]]
@@ -136,10 +199,10 @@ def drawn(symbol, azimuth=0.0, half_mm=8.0, **sizes):
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.translate(width / 2, width / 2)
     painter.rotate(azimuth)
-    side = side_mm(symbol, **sizes) * PER_MM
+    side = side_mm(symbol, Sizes(**sizes)) * PER_MM
     # Twice the square, and its viewBox with it: what a symbol drew outside its own square would show.
-    text = svg(symbol, **sizes)
-    size = side_mm(symbol, **sizes)
+    text = svg(symbol, Sizes(**sizes))
+    size = side_mm(symbol, Sizes(**sizes))
     text = re.sub(r'viewBox="[^"]*"', f'viewBox="{-size / 2} {-size / 2} {2 * size} {2 * size}"', text)
     QSvgRenderer(QByteArray(text.encode())).render(painter, QRectF(-side, -side, 2 * side, 2 * side))
     painter.end()
@@ -164,10 +227,18 @@ MEASURED = [
     ("06.13", 0.375, 1.0, 2.875, 2.5),  # ball of 0.75 mm on the end of the bar
     ("06.33", 0.1, 1.0, 2.5, 2.5),  # tick of 0.7 mm, 0.3 mm off
     ("07.02", 0.1, 1.0, 2.6, 2.6),  # returns of 1.0 mm at the ends
+    ("07.14", 0.1, 1.0, 2.6, 2.6),  # two more ticks of 1.0 mm
+    ("07.20", 0.1, 1.25, 2.6, 2.6),  # zigzag 1.15 mm deep, with the width of its line at the corners
+    ("04.03.08", 0.1, 0.66, 2.5, 2.5),  # open box 0.56 mm deep
+    ("08.01.02", 0.1, 1.14, 2.5, 2.5),  # open triangle 1.06 mm high
     ("08.02.03", 0.1, 1.1, 2.5, 2.5),  # open triangle 1.0 mm high
     ("08.03.02", 0.1, 1.0, 2.5, 2.5),  # solid triangle 1.0 mm high
     ("08.03.03", 1.0, 1.0, 2.5, 2.5),  # one on each side
     ("09.001", 0.5, 0.5, 6.24, 0.0),  # shaft of 5.1 mm and head of 1.14 by 1.0 mm, tail at the station
+    ("09.002", 0.6, 0.6, 6.34, 0.0),  # the same with an open head
+    ("09.009", 0.625, 0.625, 6.24, 0.0),  # two bars of 1.25 mm across
+    ("09.018", 0.6, 0.6, 6.1, 0.0),  # open diamond of 1.6 by 1.0 mm
+    ("09.025", 0.5, 0.5, 6.24, 0.0),  # dot of 1.0 mm
     ("09.017", 0.5, 0.5, 6.0, 0.0),  # shaft of 4.4 mm and diamond of 1.6 by 1.0 mm
 ]
 
@@ -193,7 +264,7 @@ def test_the_dashes_of_an_approximate_bar():
 @pytest.mark.parametrize("anchor", ANCHORS)
 def test_nothing_is_drawn_outside_the_square(anchor, sizes):
     for symbol in SYMBOLS.values():
-        half = side_mm(symbol, anchor=anchor, **sizes) / 2
+        half = side_mm(symbol, Sizes(anchor=anchor, **sizes)) / 2
         ink = drawn(symbol, half_mm=13.0, anchor=anchor, **sizes)
         reached = max(map(abs, (*span(ink, 0), *span(ink, 1))))
         assert reached <= half - 0.05, symbol.number
@@ -205,7 +276,7 @@ def test_the_anchor_moves_the_arrow_along_its_own_line(anchor, up, down):
     ink = drawn(SYMBOLS["09.001"], anchor=anchor)
     assert span(ink, 1) == pytest.approx((-up, down), abs=2 / PER_MM)
     assert span(ink, 0) == pytest.approx((-0.5, 0.5), abs=2 / PER_MM)
-    assert reach_mm(SYMBOLS["09.001"], anchor=anchor) == pytest.approx(up, abs=0.01)
+    assert reach_mm(SYMBOLS["09.001"], Sizes(anchor=anchor)) == pytest.approx(up, abs=0.01)
     assert (drawn(SYMBOLS["06.02"], anchor=anchor) == drawn(SYMBOLS["06.02"])).all()
     assert (drawn(SYMBOLS["ag.lin_h"], anchor=anchor) == drawn(SYMBOLS["ag.lin_h"])).all()
 
@@ -214,6 +285,28 @@ def test_the_bar_has_the_length_asked_for_and_the_rest_keeps_pace():
     ink = drawn(SYMBOLS["06.02"], bar_mm=8.0, stroke_mm=0.125)
     assert span(ink, 1) == pytest.approx((-4.0, 4.0), abs=2 / PER_MM)
     assert span(ink, 0) == pytest.approx((-0.0625, 1.6), abs=2 / PER_MM)
+
+
+def test_the_arrow_is_as_long_as_the_bar():
+    ink = drawn(SYMBOLS["ag.dip"], bar_mm=6.0)
+    assert span(ink, 0) == pytest.approx((-0.1, 6.0), abs=2 / PER_MM)
+    assert reach_mm(SYMBOLS["ag.dip"], Sizes(bar_mm=6.0)) == pytest.approx(6.0)
+
+
+def test_the_tick_has_a_length_of_its_own():
+    ink = drawn(SYMBOLS["06.02"], tick_mm=2.0)
+    assert span(ink, 0) == pytest.approx((-0.1, 2.0), abs=2 / PER_MM)
+    assert span(ink, 1) == pytest.approx((-2.5, 2.5), abs=2 / PER_MM)
+    assert reach_mm(SYMBOLS["06.02"], Sizes(tick_mm=2.0)) == pytest.approx(2.0)
+    with pytest.raises(ValueError, match="longer than 0"):
+        Sizes(tick_mm=0)
+
+
+def test_parts_keep_together_when_the_tick_changes():
+    """Of every symbol, the ink hangs together in as many pieces as before."""
+    for number, symbol in SYMBOLS.items():
+        pieces = [ndimage.label(drawn(symbol, tick_mm=tick) > 0.5, np.ones((3, 3)))[1] for tick in (0.8, 1.0, 1.5)]
+        assert len(set(pieces)) == 1, number
 
 
 def test_a_symbol_reaches_as_far_toward_its_number_as_the_table_says():
@@ -273,24 +366,24 @@ def test_all_symbols_can_be_told_apart_in_black():
 
 def test_no_line_is_thinner_than_the_standard_allows():
     with pytest.raises(ValueError, match=r"0\.125"):
-        svg(SYMBOLS["06.02"], stroke_mm=0.12)
+        Sizes(stroke_mm=0.12)
     with pytest.raises(ValueError, match="longer than 0"):
-        svg(SYMBOLS["06.02"], bar_mm=0)
+        Sizes(bar_mm=0)
     with pytest.raises(ValueError, match="tail, middle, tip"):
-        svg(SYMBOLS["06.02"], anchor="head")
+        Sizes(anchor="head")
     for symbol in SYMBOLS.values():
-        widths = re.findall(r'stroke-width="([^"]*)"', svg(symbol, stroke_mm=0.125))
+        widths = re.findall(r'stroke-width="([^"]*)"', svg(symbol, Sizes(stroke_mm=0.125)))
         assert all(float(width) >= 0.125 for width in widths)
 
 
 def test_drawings_are_plain_svg_and_always_the_same():
     for symbol in SYMBOLS.values():
-        text = svg(symbol, color="#123456")
-        assert text == svg(symbol, color="#123456")
+        text = svg(symbol, Sizes(), "#123456")
+        assert text == svg(symbol, Sizes(), "#123456")
         root = ElementTree.fromstring(text)  # noqa: S314
         corner_x, corner_y, width, height = map(float, root.get("viewBox").split())
         assert (corner_x, corner_y) == (0, 0)
-        assert width == height == side_mm(symbol)
+        assert width == height == side_mm(symbol, Sizes())
         assert root.get("width") == root.get("height") == f"{width:g}mm"
         assert set(re.findall(r'(?:fill|stroke)="([^"]*)"', text)) <= {"none", "#123456"}
 
