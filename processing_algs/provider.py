@@ -17,6 +17,7 @@ from .sections.draw_section import DrawSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
+from .sightings.check_compass import CheckCompass
 
 # Named one by one: an algorithm is part of the plugin because someone put it here.
 ALGORITHMS = (
@@ -32,6 +33,7 @@ ALGORITHMS = (
     SectionAttitudes,
     SectionCrossings,
     DrawSection,
+    CheckCompass,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

@@ -83,7 +83,7 @@ def hypotheses(off: npt.ArrayLike, declination: npt.ArrayLike, sigma: npt.ArrayL
     ndarray of str, shape (n,)
         ``reversed_reading`` near 180; ``near_declination`` near the declination of either sign (left out at one end, or
         made twice); ``near_twice`` near twice the declination (made the wrong way); else empty. Empty too where
-        the reading is too rough to tell, and for a declination too small to be told from none.
+        the reading is too rough to tell, and for a declination, or an error, that chance explains as well.
 
     Notes
     -----
@@ -94,7 +94,7 @@ def hypotheses(off: npt.ArrayLike, declination: npt.ArrayLike, sigma: npt.ArrayL
     )
     size, decl = np.abs(wrap180(off)), np.abs(declination)
     near = np.maximum(1.0, 2.0 * sigma)
-    told = decl >= 2.0 * near
+    told = (decl >= 2.0 * near) & (size >= 2.0 * near)  # else it may as well be chance
     found = np.full(off.shape, NO_HYPOTHESIS, dtype=object)
     found[told & (np.abs(size - np.abs(wrap180(2.0 * decl))) <= near)] = TWO_DECLINATIONS
     found[told & (np.abs(size - decl) <= near)] = ONE_DECLINATION
@@ -126,6 +126,31 @@ def typical(off: npt.ArrayLike) -> float:
     apart = np.array([float(counts @ np.abs(difference(distinct, value))) for value in distinct])
     best = distinct[np.isclose(apart, apart.min())]
     return float(best[np.argmin(np.abs(best))])
+
+
+def scatter(off: npt.ArrayLike, middle: float) -> float:
+    """How far readings usually lie from their middle, as a standard deviation that outliers do not move.
+
+    Parameters
+    ----------
+    off : array_like, shape (n,)
+        Angles; NaN is left out. Units: degrees.
+    middle : float
+        Units: degrees.
+
+    Returns
+    -------
+    float
+        1.4826 times the median distance, which is 1-sigma of a normal distribution; NaN where there is none. Units:
+        degrees.
+
+    References
+    ----------
+    Hampel, F. R., 1974, Journal of the American Statistical Association 69, 383-393.
+    """
+    apart = np.abs(difference(off, middle))
+    apart = apart[np.isfinite(apart)]
+    return 1.4826 * float(np.median(apart)) if apart.size else np.nan
 
 
 @dataclass(frozen=True)

@@ -7,6 +7,7 @@ from agonic.processing_algs.core.compass_check import (
     index_error,
     line_between,
     line_sigma,
+    scatter,
     typical,
 )
 from agonic.processing_algs.core.norths import from_local
@@ -53,6 +54,7 @@ SLIPS = [
     (17.9, 12.0, 1.0, ""),
     (3.0, 3.0, 1.0, ""),  # a declination of 3 cannot be told from none by readings good to 1
     (3.0, 3.0, 0.5, "near_declination"),
+    (3.2, 4.4, 1.0, ""),  # three sigma are no rarity among many readings
     (175.0, 12.0, 15.0, ""),  # too rough to tell
     (11.2, np.nan, 1.0, ""),
     (179.5, np.nan, 1.0, "reversed_reading"),
@@ -71,6 +73,14 @@ def test_the_typical_value_is_not_moved_by_a_reversed_reading():
     assert typical([179.0, -179.0, 180.0]) == 180.0
     assert typical([0.5, 180.5]) == 0.5
     assert np.isnan(typical([np.nan]))
+
+
+def test_scatter_is_one_sigma_of_normal_readings_whatever_a_few_outliers_do():
+    readings = 359.0 + np.random.default_rng(1).normal(0.0, 2.0, 4001)
+    assert scatter(readings, 359.0) == pytest.approx(2.0, rel=0.05)
+    readings[:40] += 180.0
+    assert scatter(readings, -1.0) == pytest.approx(2.0, rel=0.08)
+    assert np.isnan(scatter([np.nan], 0.0))
 
 
 @given(shift=st.floats(-180.0, 180.0))

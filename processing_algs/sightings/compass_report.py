@@ -1,0 +1,77 @@
+"""The report of a run of ``check_compass``."""
+
+import numpy as np
+
+from ..gis.i18n import tr
+from ..gis.report import Report
+from .noticed import counts, noticed
+
+
+def write_report(path, tally, compasses, north, sigmas):
+    """Write what the compasses show.
+
+    Parameters
+    ----------
+    path : str
+    tally : Tally
+    compasses : dict
+        Columns of the table of compasses.
+    north : NorthBlock
+    sigmas : list of float
+        1-sigma of a reading in degrees and of a known point in metres.
+    """
+    report = Report(tr("Compasses held against known lines"))
+    report.heading(tr("Compasses"))
+    report.paragraph(
+        tr(
+            "The index error is what must be added to the readings of a compass; subtract it from the ring setting to "
+            "allow for it. Uncertainties are 1-sigma. Readings under suspicion of a slip were left out."
+        )
+    )
+    head = [tr("compass"), tr("readings used"), tr("index error"), tr("scatter of one reading"), tr("drift a year")]
+    head += [tr("first date"), tr("last date"), tr("remark")]
+    rows = zip(
+        compasses["compass"],
+        compasses["n_used"],
+        _pairs(compasses["index_err"], compasses["sig_index"], 1),
+        [_number(value, 1) for value in compasses["spread"]],
+        _pairs(compasses["drift"], compasses["sig_drift"], 2),
+        [_date(date) for date in compasses["first_date"]],
+        [_date(date) for date in compasses["last_date"]],
+        compasses["remark"],
+        strict=True,
+    )
+    report.table(head, [["" if cell is None else cell for cell in row] for row in rows])
+    counts(report, tally)
+    noticed(report, tally, north.warnings())
+    report.heading(tr("How it was done"))
+    report.paragraph(
+        tr(
+            "Azimuths between the known points are those of the geodesic on the ellipsoid, from true north. A reading "
+            "is taken to be good to {reading}° and a point to {point} m (1-sigma); long lines weigh more than short "
+            "ones. The uncertainty of the declination is part of that of the index error."
+        ).format(reading=f"{sigmas[0]:g}", point=f"{sigmas[1]:g}")
+    )
+    if north.sources:
+        report.paragraph(
+            tr("Readings by source of their declination: {sources}.").format(
+                sources="; ".join(f"{name}: {count}" for name, count in sorted(north.sources.items()))
+            )
+        )
+    report.cautions()
+    report.write(path)
+
+
+def _number(value, digits):
+    return "" if np.isnan(value) else f"{value:.{digits}f}°"
+
+
+def _pairs(values, sigmas, digits):
+    return [
+        "" if np.isnan(value) else f"{value:+.{digits}f}° ± {sigma:.{digits}f}°"
+        for value, sigma in zip(values, sigmas, strict=True)
+    ]
+
+
+def _date(date):
+    return None if date is None else date.toString("yyyy-MM-dd")
