@@ -20,8 +20,14 @@
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
+      <location filename="../processing_algs/sightings/check_compass.py" />
       <source>Readings</source>
       <translation>Lecturas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/base.py" />
+      <source>Map symbols</source>
+      <translation>Símbolos de mapa</translation>
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
@@ -35,6 +41,11 @@
       <location filename="../processing_algs/sections/package.py" />
       <source>Sections</source>
       <translation>Cortes geológicos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/base.py" />
+      <source>Sightings</source>
+      <translation>Visuales</translation>
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
@@ -887,6 +898,7 @@
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>1-sigma, degrees.</source>
       <translation>1 sigma, en grados.</translation>
     </message>
@@ -1010,6 +1022,36 @@
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The polarity "{value}" is not known; taken as unknown.</source>
       <translation>No se conoce la polaridad «{value}»; se tomó como unknown (desconocida).</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The quality "{value}" is no number of degrees; the reading is taken as good.</source>
+      <translation>La calidad «{value}» no es un número de grados; la lectura se toma como buena.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The type "{value}" is not known; the line is drawn as one of no known type.</source>
+      <translation>No se conoce el tipo «{value}»; la línea se dibuja como de tipo desconocido.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>"{value}" does not say how well the line is located; drawn as approximate.</source>
+      <translation>«{value}» no indica con qué exactitud está situada la línea; se dibuja como aproximada.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>How far the line may lie off is not known; drawn as approximate.</source>
+      <translation>No se sabe cuánto puede apartarse la línea de su sitio; se dibuja como aproximada.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>"{value}" does not say whether the line is concealed; taken as no.</source>
+      <translation>«{value}» no indica si la línea está cubierta; se toma como no.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The confidence "{value}" is not known; drawn as questionable.</source>
+      <translation>No se conoce la confianza «{value}»; se dibuja como dudosa.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -1238,6 +1280,121 @@
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
+      <source>No known point is called "{value}".</source>
+      <translation>Ningún punto conocido se llama «{value}».</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>More than one known point is called "{value}", at different places.</source>
+      <translation>Hay más de un punto conocido llamado «{value}», en lugares distintos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Both ends of the line are the same point.</source>
+      <translation>Los dos extremos de la línea son el mismo punto.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The line is {length} m long, so that its own azimuth is known to {sigma} degrees only; longer lines tell more.</source>
+      <translation>La línea mide {length} m, así que su propio azimut solo se conoce con {sigma} grados de incertidumbre; las líneas más largas dicen más.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Off by {value} degrees, about half a turn: a reversed reading (wrong end of the needle, or ends swapped) is suspected. Nothing was changed; it was left out of the index error.</source>
+      <translation>Difiere en {value} grados, casi media vuelta: se sospecha una lectura invertida (extremo equivocado de la aguja, o puntos intercambiados). No se cambió nada; se dejó fuera del error de índice.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Off by {value} degrees, about the declination {decl}: was it left out at one end, or applied already? Nothing was changed.</source>
+      <translation>Difiere en {value} grados, casi la declinación {decl}: ¿se omitió en una parte, o ya estaba aplicada? No se cambió nada.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Off by {value} degrees, about twice the declination {decl}: was it applied the wrong way? Nothing was changed.</source>
+      <translation>Difiere en {value} grados, casi el doble de la declinación {decl}: ¿se aplicó con el signo contrario? No se cambió nada.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Lies {value} degrees from the other readings of this compass; they scatter by {sigma} degrees.</source>
+      <translation>Se aparta {value} grados de las demás lecturas de esta brújula, cuya dispersión es de {sigma} grados.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The row does not say with which compass it was read; such rows are taken as one compass.</source>
+      <translation>La fila no indica con qué brújula se leyó; las filas así se toman como de una sola brújula.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Only {count} readings; three or more along different lines tell an index error.</source>
+      <translation>Solo {count} lectura(s); hacen falta tres o más, en líneas distintas, para conocer el error de índice.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Its error changes by {value} degrees a year, more than the readings' uncertainty explains.</source>
+      <translation>Su error cambia {value} grados al año, más de lo que explica la incertidumbre de las lecturas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Its error of {value} degrees is more than its uncertainty explains: to allow for it, subtract it from the ring setting.</source>
+      <translation>Su error de {value} grados es mayor de lo que explica su incertidumbre: para compensarlo, réstelo del ajuste del limbo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The leg does not say from which station it goes to which.</source>
+      <translation>El lado no indica de qué estación a qué estación va.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The leg ends at the station where it starts.</source>
+      <translation>El lado acaba en la misma estación en la que empieza.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The distance "{value}" is no length.</source>
+      <translation>La distancia «{value}» no es una longitud.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The vertical angle "{value}" is outside {low} to {high}.</source>
+      <translation>El ángulo vertical «{value}» está fuera del intervalo de {low} a {high}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>No vertical angle: the leg was taken as level.</source>
+      <translation>Sin ángulo vertical: el lado se tomó como horizontal.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Fore and back bearing differ by {value} degrees from being opposite; near 180 one of them is reversed. Which is not known, so neither was used.</source>
+      <translation>Los azimutes directo e inverso difieren en {value} grados de ser opuestos; cerca de 180, uno de los dos está invertido. No se sabe cuál, así que no se usó ninguno.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Fore and back bearing differ by {value} degrees from being opposite; local attraction is seldom so strong. Was one misread?</source>
+      <translation>Los azimutes directo e inverso difieren en {value} grados de ser opuestos; la atracción local rara vez es tan fuerte. ¿Se leyó mal alguno?</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Fore and back bearing still differ by {value} degrees after the corrections for local attraction.</source>
+      <translation>Los azimutes directo e inverso aún difieren en {value} grados tras las correcciones por atracción local.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>No line free of local attraction leads here; the mean of fore bearing and back bearing was taken.</source>
+      <translation>Ninguna línea libre de atracción local llega hasta aquí; se tomó la media de los azimutes directo e inverso.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Read one way only, at a station whose local attraction is not known.</source>
+      <translation>Leído en un solo sentido, en una estación cuya atracción local no se conoce.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>No chain of good legs leads here from the start.</source>
+      <translation>Ninguna cadena de lados buenos lleva desde el inicio hasta aquí.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
       <source>All {rows} directions lie within 0 to 90. Are these quadrant bearings (N45W) read as azimuths?</source>
       <translation>Las {rows} direcciones están todas entre 0 y 90. ¿Son rumbos cuadrantales (N45W) leídos como azimutes?</translation>
     </message>
@@ -1260,6 +1417,21 @@
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The declination given for {count} rows was not checked against a model: they have no dates or places.</source>
       <translation>La declinación dada en {count} filas no se comprobó con ningún modelo: les falta la fecha o el lugar.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The traverse neither returns to a station nor ends at a known point, so nothing checks its legs.</source>
+      <translation>La poligonal no vuelve a ninguna estación ni acaba en un punto conocido, así que nada comprueba sus lados.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The traverse misses by {gap} m over {around} m where it closes with the leg from {start} to {end}, more than the errors of its legs explain. Is a leg misread?</source>
+      <translation>La poligonal tiene un error de cierre de {gap} m en {around} m, donde cierra con el lado de {start} a {end}; es más de lo que explican los errores de sus lados. ¿Hay algún lado mal leído?</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>There are no back bearings, so local attraction was not looked for.</source>
+      <translation>No hay azimutes inversos, así que no se buscó atracción local.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -1327,6 +1499,35 @@
       <translation>La salida no admite el campo {name}.</translation>
     </message>
     <message>
+      <location filename="../processing_algs/gis/sight_columns.py" />
+      <source>Unit of the bearings</source>
+      <translation>Unidad de los azimutes</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/sight_columns.py" />
+      <source>degree, gon (400 to the circle) or mil6400 (6400 to the circle).</source>
+      <translation>degree (grados sexagesimales), gon (400 en la circunferencia) o mil6400 (6400 en la circunferencia).</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/sight_columns.py" />
+      <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Numbers that mean no reading</source>
+      <translation>Números que significan «sin lectura»</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/sight_columns.py" />
+      <source>Only for bearings.</source>
+      <translation>Solo para los azimutes.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/sight_columns.py" />
+      <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>NULL_VALUES: {entry} is no number.</source>
+      <translation>NULL_VALUES: {entry} no es un número.</translation>
+    </message>
+    <message>
       <location filename="../processing_algs/gis/sinks.py" />
       <source>Cancelled before anything was written.</source>
       <translation>Cancelado antes de escribir nada.</translation>
@@ -1345,6 +1546,11 @@
       <location filename="../processing_algs/gis/styling.py" />
       <source>the table layer_styles took nothing</source>
       <translation>la tabla layer_styles no guardó nada</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/styling.py" />
+      <source>the output is gone</source>
+      <translation>la salida ya no existe</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/styling.py" />
@@ -1403,6 +1609,7 @@ grid_mag es lo que se suma a un azimut magnético para trazarlo sobre la cuadrí
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>The layer has no coordinate reference system that leads to places on Earth.</source>
       <translation>La capa no tiene un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
     </message>
@@ -1572,6 +1779,8 @@ Sirve también para planos verticales y horizontales. Las líneas llevan la cota
       <location filename="../processing_algs/sections/attitudes_report.py" />
       <location filename="../processing_algs/sections/package.py" />
       <location filename="../processing_algs/sections/section_crossings.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Attitudes</source>
       <translation>Orientaciones</translation>
     </message>
@@ -1742,6 +1951,8 @@ Toda la geometría se resuelve en metros sobre el elipsoide y con norte verdader
       <location filename="../processing_algs/planes/planes_from_points.py" />
       <location filename="../processing_algs/readings/correct_readings.py" />
       <location filename="../processing_algs/sections/section_attitudes.py" />
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>Report</source>
       <translation>Informe</translation>
     </message>
@@ -1749,6 +1960,8 @@ Toda la geometría se resuelve en metros sobre el elipsoide y con norte verdader
       <location filename="../processing_algs/planes/planes_from_points.py" />
       <location filename="../processing_algs/readings/correct_readings.py" />
       <location filename="../processing_algs/sections/section_attitudes.py" />
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>HTML files (*.html)</source>
       <translation>Archivos HTML (*.html)</translation>
     </message>
@@ -1791,6 +2004,7 @@ Toda la geometría se resuelve en metros sobre el elipsoide y con norte verdader
       <location filename="../processing_algs/planes/planes_report.py" />
       <location filename="../processing_algs/readings/readings_report.py" />
       <location filename="../processing_algs/sections/attitudes_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>status</source>
       <translation>estado</translation>
     </message>
@@ -1802,12 +2016,14 @@ Toda la geometría se resuelve en metros sobre el elipsoide y con norte verdader
     <message>
       <location filename="../processing_algs/planes/planes_report.py" />
       <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>ok</source>
       <translation>sin observaciones</translation>
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_report.py" />
       <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>warning</source>
       <translation>aviso</translation>
     </message>
@@ -1815,6 +2031,7 @@ Toda la geometría se resuelve en metros sobre el elipsoide y con norte verdader
       <location filename="../processing_algs/planes/planes_report.py" />
       <location filename="../processing_algs/readings/readings_report.py" />
       <location filename="../processing_algs/sections/attitudes_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>rejected</source>
       <translation>rechazo</translation>
     </message>
@@ -1825,6 +2042,8 @@ Toda la geometría se resuelve en metros sobre el elipsoide y con norte verdader
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_report.py" />
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>How it was done</source>
       <translation>Cómo se hizo</translation>
     </message>
@@ -1890,6 +2109,8 @@ Toda la geometría se resuelve en metros sobre el elipsoide y con norte verdader
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_report.py" />
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>remark</source>
       <translation>observación</translation>
     </message>
@@ -1937,6 +2158,7 @@ Toda la geometría se resuelve en metros sobre el elipsoide y con norte verdader
       <location filename="../processing_algs/planes/shared.py" />
       <location filename="../processing_algs/readings/correct_readings.py" />
       <location filename="../processing_algs/sections/attitude_block.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
       <source>Kind of structure</source>
       <translation>Tipo de estructura</translation>
     </message>
@@ -2078,6 +2300,7 @@ El rumbo y el buzamiento se toman de campos de las líneas, o son la media de la
       <location filename="../processing_algs/planes/true_thickness.py" />
       <location filename="../processing_algs/readings/correct_readings.py" />
       <location filename="../processing_algs/sections/attitude_block.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
       <source>Polarity</source>
       <translation>Polaridad</translation>
     </message>
@@ -2093,6 +2316,7 @@ El rumbo y el buzamiento se toman de campos de las líneas, o son la media de la
     </message>
     <message>
       <location filename="../processing_algs/planes/true_thickness.py" />
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>Distance</source>
       <translation>Distancia</translation>
     </message>
@@ -2190,6 +2414,7 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
       <source>Azimuth</source>
       <translation>Azimut</translation>
     </message>
@@ -2200,6 +2425,7 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
       <source>Dip or plunge</source>
       <translation>Buzamiento o inmersión</translation>
     </message>
@@ -2240,11 +2466,13 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
       <source>Such as bedding, joint, lineation.</source>
       <translation>Por ejemplo, bedding (estratificación), joint (diaclasa) o lineation (lineación).</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
       <source>Your words for the kinds</source>
       <translation>Sus palabras para los tipos</translation>
     </message>
@@ -2255,6 +2483,7 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
       <source>Kind of rows that do not say</source>
       <translation>Tipo de las filas que no lo indican</translation>
     </message>
@@ -2271,11 +2500,13 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
       <source>Your words for polarity</source>
       <translation>Sus palabras para la polaridad</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
       <source>Such as: ok=upright;inv=overturned</source>
       <translation>Por ejemplo: normal=upright;inv=overturned</translation>
     </message>
@@ -2321,16 +2552,14 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
-      <source>Numbers that mean no reading</source>
-      <translation>Números que significan «sin lectura»</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
       <source>Only for azimuth and dip.</source>
       <translation>Solo para azimut y buzamiento.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>Uncertainty of a reading</source>
       <translation>Incertidumbre de una lectura</translation>
     </message>
@@ -2366,13 +2595,9 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
+      <location filename="../processing_algs/symbols/shared.py" />
       <source>{key}: {entry} does not end in one of {allowed}.</source>
       <translation>{key}: {entry} no acaba en ninguno de estos valores: {allowed}.</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/readings/correct_readings.py" />
-      <source>NULL_VALUES: {entry} is no number.</source>
-      <translation>NULL_VALUES: {entry} no es un número.</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/correct_readings.py" />
@@ -2416,51 +2641,60 @@ Los resultados apoyan, pero no sustituyen, el criterio de un profesional habilit
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>Rows</source>
       <translation>Filas</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>rows</source>
       <translation>filas</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <location filename="../processing_algs/sections/attitudes_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>read in all</source>
       <translation>leídas en total</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>Look at this first</source>
       <translation>Mire esto primero</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <location filename="../processing_algs/sections/attitudes_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>code</source>
       <translation>código</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>what was noticed</source>
       <translation>qué se observó</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <location filename="../processing_algs/sections/attitudes_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>What was noticed, row by row</source>
       <translation>Qué se observó, fila por fila</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <location filename="../processing_algs/sections/attitudes_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>first row ids</source>
       <translation>identificadores de las primeras filas</translation>
     </message>
     <message>
       <location filename="../processing_algs/readings/readings_report.py" />
       <location filename="../processing_algs/sections/attitudes_report.py" />
+      <location filename="../processing_algs/sightings/noticed.py" />
       <source>for example</source>
       <translation>por ejemplo</translation>
     </message>
@@ -3312,6 +3546,957 @@ En el espacio del corte, x es la distancia e y la cota por la exageración verti
       <location filename="../processing_algs/sections/shared.py" />
       <source>Outside, on no section: {count} rows, ids {ids}</source>
       <translation>Fuera, en ningún corte: {count} fila(s), identificadores: {ids}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>Check compasses on known lines</source>
+      <translation>Comprobar brújulas en líneas conocidas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>Sight from one known point to another and note the reading: the azimuth between them is known, so the compass shows its own error. Each row is one reading; name its two points, or give their coordinates.
+
+For every compass: the index error (what must be added to its readings) with its uncertainty, the scatter of one reading, and the drift with time. For every reading: how far it is off, and what it may be. Near 180 degrees a reversed reading is suspected; near the declination, a correction left out at one end or made twice; near twice the declination, a correction made the wrong way. These are suspicions: no reading is changed.
+
+To allow for an index error in other tools, subtract it from the ring setting. Iron near one of the points spoils all readings there; use several lines from several points.</source>
+      <translation>Vise de un punto conocido a otro y anote la lectura: el azimut entre ambos se conoce, así que la brújula muestra su propio error. Cada fila es una lectura; nombre sus dos puntos o dé sus coordenadas.
+
+Para cada brújula: el error de índice (lo que hay que sumar a sus lecturas) con su incertidumbre, la dispersión de una lectura y la deriva con el tiempo. Para cada lectura: cuánto difiere y a qué puede deberse. Cerca de 180 grados se sospecha una lectura invertida; cerca de la declinación, una corrección omitida en una parte o hecha dos veces; cerca del doble de la declinación, una corrección con el signo contrario. Son sospechas: no se cambia ninguna lectura.
+
+Para compensar un error de índice en otras herramientas, réstelo del ajuste del limbo. El hierro cerca de uno de los puntos estropea todas las lecturas hechas en él; use varias líneas desde varios puntos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>A table or layer, one row a reading along a line between two known points.</source>
+      <translation>Una tabla o capa, una fila por lectura en una línea entre dos puntos conocidos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>Bearing</source>
+      <translation>Azimut leído</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>As read: a number, or text such as N45W.</source>
+      <translation>Tal como se leyó: un número, o texto como N45W (W es el oeste).</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>Compass</source>
+      <translation>Brújula</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>Which compass it was read with. Without a field all rows are of one compass.</source>
+      <translation>Con qué brújula se leyó. Sin campo, todas las filas son de una sola brújula.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>1-sigma, degrees. 1 is usual for a sighted bearing with a hand-held compass.</source>
+      <translation>1 sigma, en grados. 1 es lo habitual en una visual con brújula de mano.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>Uncertainty of a known point</source>
+      <translation>Incertidumbre de un punto conocido</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>1-sigma in easting and in northing, metres; it matters on short lines.</source>
+      <translation>1 sigma en X y en Y, en metros; influye en las líneas cortas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>Readings checked</source>
+      <translation>Lecturas comprobadas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>The input's rows with the known azimuth, what would have to be added, and what was noticed.</source>
+      <translation>Las filas de la entrada con el azimut conocido, lo que habría que sumar y qué se observó.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <source>Compasses</source>
+      <translation>Brújulas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>A table with the index error, scatter and drift of each compass.</source>
+      <translation>Una tabla con el error de índice, la dispersión y la deriva de cada brújula.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>The compasses, the readings that stand out, and how it was done.</source>
+      <translation>Las brújulas, las lecturas que llaman la atención y cómo se hizo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>BEARING_FIELD is needed: it holds the readings.</source>
+      <translation>Hace falta BEARING_FIELD: contiene las lecturas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/check_compass.py" />
+      <source>{compass}: add {error} ± {sigma} degrees to its readings.</source>
+      <translation>{compass}: sume {error} ± {sigma} grados a sus lecturas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <source>Compasses held against known lines</source>
+      <translation>Brújulas comprobadas en líneas conocidas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <source>The index error is what must be added to the readings of a compass; subtract it from the ring setting to allow for it. Uncertainties are 1-sigma. Readings under suspicion of a slip were left out.</source>
+      <translation>El error de índice es lo que hay que sumar a las lecturas de una brújula; para compensarlo, réstelo del ajuste del limbo. Las incertidumbres son de 1 sigma. Se dejaron fuera las lecturas con sospecha de equivocación.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <source>compass</source>
+      <translation>brújula</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <source>readings used</source>
+      <translation>lecturas usadas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <source>index error</source>
+      <translation>error de índice</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <source>scatter of one reading</source>
+      <translation>dispersión de una lectura</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <source>drift a year</source>
+      <translation>deriva anual</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <source>first date</source>
+      <translation>primera fecha</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <source>last date</source>
+      <translation>última fecha</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <source>Azimuths between the known points are those of the geodesic on the ellipsoid, from true north. A reading is taken to be good to {reading}° and a point to {point} m (1-sigma); long lines weigh more than short ones. The uncertainty of the declination is part of that of the index error.</source>
+      <translation>Los azimutes entre los puntos conocidos son los de la geodésica en el elipsoide, desde el norte verdadero. La incertidumbre de una lectura se toma como {reading}° y la de un punto como {point} m (1 sigma); las líneas largas pesan más que las cortas. La incertidumbre del error de índice incluye la de la declinación.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/compass_report.py" />
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>Readings by source of their declination: {sources}.</source>
+      <translation>Lecturas según la procedencia de su declinación: {sources}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Known points</source>
+      <translation>Puntos conocidos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Points whose places are known well, such as survey marks, peaks or crossings; each has a name.</source>
+      <translation>Puntos de posición bien conocida, como vértices geodésicos, cumbres o cruces; cada uno con su nombre.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Names of the known points</source>
+      <translation>Nombres de los puntos conocidos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>The field of the known points that names them.</source>
+      <translation>El campo de los puntos conocidos que les da nombre.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Where the compass stood</source>
+      <translation>Punto de estación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Name of a known point.</source>
+      <translation>Nombre de un punto conocido: donde estaba la brújula.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>What was sighted</source>
+      <translation>Punto visado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Name of another known point.</source>
+      <translation>Nombre de otro punto conocido.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Instead of names: coordinates in each row. All four fields and CRS are needed.</source>
+      <translation>En lugar de nombres: coordenadas en cada fila. Hacen falta los cuatro campos y CRS.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Easting where the compass stood</source>
+      <translation>X (este) del punto de estación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Northing where the compass stood</source>
+      <translation>Y (norte) del punto de estación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Easting of what was sighted</source>
+      <translation>X (este) del punto visado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Northing of what was sighted</source>
+      <translation>Y (norte) del punto visado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>CRS of the coordinates</source>
+      <translation>SRC de las coordenadas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>What the coordinates in the four fields are counted in.</source>
+      <translation>El sistema en que están las coordenadas de los cuatro campos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>Tell the ends of the lines by names ({names}) or by coordinates ({coordinates}), not by both.</source>
+      <translation>Indique los extremos de las líneas por nombres ({names}) o por coordenadas ({coordinates}), no de las dos maneras.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <source>To know the ends of the lines, {missing} is needed too.</source>
+      <translation>Para conocer los extremos de las líneas hace falta también {missing}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/known_lines.py" />
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>{key}: there is no coordinate reference system that leads to places on Earth.</source>
+      <translation>{key}: no hay un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Reduce a compass traverse</source>
+      <translation>Calcular una poligonal con brújula</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>From a table of legs (from, to, fore bearing, back bearing, distance, vertical angle) and one known point to the places of all stations.
+
+Iron and magnetic rock turn all readings at a station alike. A leg whose fore and back bearing agree is taken as free of it, and from there each station's correction is carried on, leg by leg. Where no such leg leads, the mean of fore bearing and back bearing turned round is taken, and the row says so. A residual is back bearing minus fore bearing minus 180; it is given before and after.
+
+Where the traverse returns to a station, or ends at a second known point, what it misses by is spread over the legs in proportion to their length. Loops and branches may be mixed, in any order of rows. Each place has an uncertainty. Distances may be taped, paced or read by range finder.</source>
+      <translation>De una tabla de lados (desde, hasta, azimut directo, azimut inverso, distancia, ángulo vertical) y un punto conocido a la posición de todas las estaciones.
+
+El hierro y las rocas magnéticas desvían por igual todas las lecturas de una estación. Un lado cuyos azimutes directo e inverso concuerdan se toma como libre de atracción local, y desde él se va llevando, lado a lado, la corrección de cada estación. Adonde no llega ningún lado así, se toma la media del azimut directo y del inverso girado 180 grados, y la fila lo dice. Un residuo es el azimut inverso menos el directo menos 180; se da antes y después.
+
+Donde la poligonal vuelve a una estación, o acaba en un segundo punto conocido, el error de cierre se reparte entre los lados en proporción a su longitud. Puede haber anillos y ramales mezclados, con las filas en cualquier orden. Cada posición lleva su incertidumbre. Las distancias pueden medirse con cinta, a pasos o con telémetro.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Legs</source>
+      <translation>Lados</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>A table, one row a leg, in any order.</source>
+      <translation>Una tabla, una fila por lado, en cualquier orden.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>From station</source>
+      <translation>Desde la estación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Name of the station where the leg starts.</source>
+      <translation>Nombre de la estación donde empieza el lado.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>To station</source>
+      <translation>Hasta la estación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Name of the station where the leg ends.</source>
+      <translation>Nombre de la estación donde acaba el lado.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Fore bearing</source>
+      <translation>Azimut directo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Read at the start toward the end, a number or N45W.</source>
+      <translation>Leído en el inicio hacia el final: un número o N45W (W es el oeste).</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Back bearing</source>
+      <translation>Azimut inverso</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Read at the end toward the start. Without back bearings local attraction cannot be found.</source>
+      <translation>Leído en el final hacia el inicio. Sin azimutes inversos no se puede hallar la atracción local.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Length of the leg.</source>
+      <translation>Longitud del lado.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>What the distance is (choose one)</source>
+      <translation>Qué es la distancia (elija una)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>slope: along the line of sight, needs the vertical angle. horizontal: already level.</source>
+      <translation>slope: inclinada, según la visual; necesita el ángulo vertical. horizontal: ya reducida a la horizontal.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Metres in one unit of the distances</source>
+      <translation>Metros que vale la unidad de las distancias</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>0.3048 for feet; the length of your pace if you counted paces.</source>
+      <translation>0,3048 para pies; la longitud de su paso si contó pasos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Vertical angle</source>
+      <translation>Ángulo vertical</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Read at the start toward the end, at eye height there.</source>
+      <translation>Leído en el inicio hacia el final, a la altura de los ojos en este.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>What the vertical angle is</source>
+      <translation>Qué es el ángulo vertical</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>degrees_up: degrees above the horizon, negative below. zenith: degrees from straight up. percent: rise over run. Needed with vertical angles.</source>
+      <translation>degrees_up: grados sobre el horizonte, negativos por debajo. zenith: ángulo cenital en grados. percent: pendiente en tanto por ciento. Necesario si hay ángulos verticales.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Stations of the traverse</source>
+      <translation>Estaciones de la poligonal</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>A point for each station, with the correction for its local attraction and its uncertainty.</source>
+      <translation>Un punto por estación, con la corrección por su atracción local y su incertidumbre.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Legs of the traverse</source>
+      <translation>Lados de la poligonal</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>The input's rows as lines, with residuals before and after and what the adjustment changed.</source>
+      <translation>Las filas de la entrada como líneas, con los residuos antes y después y lo que cambió la compensación.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Closure, stations, residuals, and how it was done.</source>
+      <translation>Cierre, estaciones, residuos y cómo se hizo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Largest gap where the traverse closes, metres</source>
+      <translation>Mayor error de cierre de la poligonal, en metros</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Length around that closure, metres</source>
+      <translation>Longitud del recorrido de ese cierre, en metros</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Start point</source>
+      <translation>Punto de partida</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Where the traverse starts, in the CRS below unless it names its own.</source>
+      <translation>Donde empieza la poligonal, en el SRC de abajo salvo que indique el suyo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Name of the start station</source>
+      <translation>Nombre de la estación de partida</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Left empty: the station where the first row starts.</source>
+      <translation>Si se deja vacío: la estación donde empieza la primera fila.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Height of the start station</source>
+      <translation>Cota de la estación de partida</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Metres above sea level. Left empty: no heights are worked out.</source>
+      <translation>Metros sobre el nivel del mar. Si se deja vacío, no se calculan cotas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>CRS of the stations</source>
+      <translation>SRC de las estaciones</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Left empty: the one the start point names, else the layer's own.</source>
+      <translation>Si se deja vacío: el que indique el punto de partida o, si no, el de la capa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Second known point</source>
+      <translation>Segundo punto conocido</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Where the traverse ends, if it ends at another known point; it closes there.</source>
+      <translation>Donde acaba la poligonal, si acaba en otro punto conocido; cierra en él.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Name of the station at the second point</source>
+      <translation>Nombre de la estación del segundo punto</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Needed with the second known point.</source>
+      <translation>Necesario con el segundo punto conocido.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Fore and back bearing agree within</source>
+      <translation>Tolerancia entre azimut directo e inverso</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Degrees. Legs whose residual is no greater are taken as free of local attraction. About twice what the compass can be read to.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Uncertainty of a distance</source>
+      <translation>Incertidumbre de una distancia</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>1-sigma, percent of the distance: 0.2 with a tape on rough ground, 2 or more by pacing.</source>
+      <translation>1 sigma, en tanto por ciento de la distancia: 0,2 con cinta en terreno abrupto, 2 o más a pasos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Uncertainty of a vertical angle</source>
+      <translation>Incertidumbre de un ángulo vertical</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Refraction</source>
+      <translation>Refracción</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Curvature of a ray of light over that of the Earth; it matters for heights over long legs.</source>
+      <translation>Coeficiente: curvatura del rayo de luz entre la de la Tierra; influye en las cotas de los lados largos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>{key} is needed.</source>
+      <translation>Hace falta {key}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Say what the distance is: DISTANCE_MEANS is slope or horizontal.</source>
+      <translation>Indique qué es la distancia: DISTANCE_MEANS es slope u horizontal.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Slope distances need vertical angles: give ANGLE_FIELD.</source>
+      <translation>Las distancias inclinadas necesitan ángulos verticales: indique ANGLE_FIELD.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>ANGLE_FIELD is given, so ANGLE_MEANS must say what the angle is.</source>
+      <translation>Se indicó ANGLE_FIELD: ANGLE_MEANS debe decir qué es el ángulo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>END and END_STATION are needed together.</source>
+      <translation>END y END_STATION van siempre juntos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>{key}: no leg starts or ends at a station "{name}".</source>
+      <translation>{key}: ningún lado empieza ni acaba en una estación «{name}».</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>{key} is no place on Earth in the CRS.</source>
+      <translation>{key} no es un lugar de la Tierra en ese SRC.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>START_STATION and END_STATION are the same station.</source>
+      <translation>START_STATION y END_STATION son la misma estación.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>Compass traverse</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>Both bearings of a leg were counted from true north at its start. A leg whose fore and back bearing agree is taken as free of local attraction at both ends, and corrections are carried on from there; where they meet and disagree, the rest is spread evenly. Two stations attracted alike look free too: bearings alone cannot tell. Where no free leg leads, the mean of fore bearing and back bearing turned round was taken. What the traverse misses by was spread over the legs in proportion to their length. Uncertainties are 1-sigma.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>Where it closes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>Nowhere: the traverse is open, and nothing checks its legs.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>closing leg</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>east, m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>north, m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>gap, m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>around, m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>one in</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>Stations</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>station</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>legs</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>add for local attraction</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>how that is known</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>height, m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>moved by closing, m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>uncertainty, m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>an end of a clean line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>carried on</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>not known</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>{count} more stations are in the layer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/shared.py" />
+      <source>Style file</source>
+      <translation>Archivo de estilo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/shared.py" />
+      <source>QGIS style files (*.qml)</source>
+      <translation>Archivos de estilo de QGIS (*.qml)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/shared.py" />
+      <source>The style alone, for other layers with the same fields. The output has its style in any case.</source>
+      <translation>Solo el estilo, para otras capas con los mismos campos. La salida lleva su estilo en todo caso.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Style attitudes</source>
+      <translation>Simbolizar orientaciones</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Gives any point layer of attitudes the symbols of FGDC-STD-013-2006: bedding, cleavage, foliation, joints, faults, veins, dikes, lineations, slickenlines and fold axes, inclined, horizontal and vertical, upright and overturned, with the dip beside each symbol on its lower side.
+
+The symbols point the right way in whatever projection the map has, follow its rotation, and need nothing but QGIS to be drawn. The fields the style needs are added; all others stay as they are.
+
+Azimuths must be from true or grid north. Readings of a compass go through Correct compass readings first, which draws them too. For a layer that Agonic wrote, leave the fields of azimuth and dip empty: its own strike, dip, trend and plunge are taken.
+
+A row that cannot be drawn gets a mark of its own, and the reason in the field remark.</source>
+      <translation>Da a cualquier capa de puntos con orientaciones los símbolos de FGDC-STD-013-2006: estratificación, clivaje, foliación, diaclasas, fallas, venas, diques, lineaciones, estrías de falla y ejes de pliegue; inclinados, horizontales y verticales; normales e invertidos; con el buzamiento junto a cada símbolo, del lado hacia el que buza.
+
+Los símbolos quedan bien orientados en cualquier proyección que tenga el mapa, siguen su rotación y solo necesitan QGIS para dibujarse. Se añaden los campos que el estilo necesita; los demás quedan como están.
+
+Los azimutes deben contarse desde el norte verdadero o el de cuadrícula. Las lecturas de brújula pasan antes por «Corregir lecturas de brújula», que también las dibuja. En una capa escrita por Agonic, deje vacíos los campos de azimut y buzamiento: se toman sus propios strike, dip, trend y plunge.
+
+La fila que no se puede dibujar lleva una marca propia y el motivo en el campo remark.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Point layer, one row a plane or line.</source>
+      <translation>Capa de puntos, una fila por plano o línea.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Styled attitudes</source>
+      <translation>Orientaciones simbolizadas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>The input's fields, then strike and trend from true north, symbol, label and what was noticed.</source>
+      <translation>Los campos de la entrada y, a continuación, rumbo y azimut de inmersión desde el norte verdadero, símbolo, etiqueta y observaciones.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Azimuth of each plane and line, a number or text such as N45W. Rows that are lines give their trend in it. Left empty: the fields strike, dip, trend and plunge of a layer that Agonic wrote.</source>
+      <translation>Azimut de cada plano y línea: un número, o texto como N45W (W es el oeste). Las filas que son líneas dan en él su azimut de inmersión. Si se deja vacío: los campos strike, dip, trend y plunge de una capa escrita por Agonic.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>What the azimuth of planes means (choose one)</source>
+      <translation>Qué significa el azimut de los planos (elija una opción)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>strike_right: strike with the dip to the right. strike_left: strike with the dip to the left. dip_direction: azimuth of the dip. trend: all rows are lines.</source>
+      <translation>strike_right: rumbo con el buzamiento a la derecha. strike_left: rumbo con el buzamiento a la izquierda. dip_direction: dirección de buzamiento. trend: todas las filas son líneas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>North of the azimuths</source>
+      <translation>Norte de los azimutes</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>true, or grid: counted from the grid of the layer's coordinate reference system.</source>
+      <translation>true (verdadero) o grid: contados desde la cuadrícula del sistema de referencia de coordenadas de la capa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>0 to 90, downward.</source>
+      <translation>De 0 a 90, hacia abajo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Grid of the grid azimuths</source>
+      <translation>Cuadrícula de los azimutes de cuadrícula</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>CRS whose grid north grid azimuths are counted from. Left empty: the layer's own.</source>
+      <translation>SRC a cuyo norte de cuadrícula se refieren los azimutes de cuadrícula. Si se deja vacío: el de la capa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Your word = kind, such as S0=bedding;S1=foliation. Kinds: {kinds}; and closer: {closer}.</source>
+      <translation>Su palabra = tipo, por ejemplo S0=bedding;S1=foliation. Tipos: {kinds}; y más precisos: {closer}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Used where the field is empty or its word is not known.</source>
+      <translation>Se usa donde el campo está vacío o no se conoce su palabra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>upright where the top of a bed was seen and it is right way up; overturned; anything else is unknown.</source>
+      <translation>upright si se vio el techo de la capa y su polaridad es normal; overturned (invertida); cualquier otra cosa es unknown (desconocida).</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Quality</source>
+      <translation>Calidad</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>1-sigma of each attitude in degrees. Bedding with more than {limit:g} is drawn as approximate.</source>
+      <translation>1 sigma de cada orientación, en grados. La estratificación con más de {limit:g} se dibuja como aproximada.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Symbol of inclined bedding</source>
+      <translation>Símbolo de la estratificación inclinada</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>bar: strike bar with a tick down the dip. arrow: arrow down the dip with the number at its tip, as on British maps. Other planes have their bars in either case.</source>
+      <translation>bar: barra de rumbo con un trazo según el buzamiento. arrow: flecha según el buzamiento con el número en la punta, como en los mapas británicos. Los demás planos llevan su barra en ambos casos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Length of the strike bar (mm on paper)</source>
+      <translation>Longitud de la barra de rumbo (mm en el papel)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>5 is the standard's. Everything else keeps its proportion to it.</source>
+      <translation>5 es la de la norma. Todo lo demás guarda su proporción con ella.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Length of the dip tick (mm on paper)</source>
+      <translation>Longitud del trazo de buzamiento (mm en el papel)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Left empty: a fifth of the bar.</source>
+      <translation>Si se deja vacío: un quinto de la barra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Width of lines (mm on paper)</source>
+      <translation>Grosor de las líneas (mm en el papel)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Thinner lines than {least} may not print.</source>
+      <translation>Las líneas de menos de {least} pueden no imprimirse.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>What of a line's arrow lies on its place</source>
+      <translation>Qué parte de la flecha de una línea cae en su punto</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>tail, middle or tip.</source>
+      <translation>tail (origen), middle (centro) o tip (punta).</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Show dips and plunges</source>
+      <translation>Mostrar buzamientos e inmersiones</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Numbers beside the symbols: down the dip of planes, beyond the tip of lines.</source>
+      <translation>Números junto a los símbolos: buzamiento abajo en los planos, más allá de la punta en las líneas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Say what the azimuth of planes means: AZIMUTH_MEANS is one of {words}.</source>
+      <translation>Indique qué significa el azimut de los planos: AZIMUTH_MEANS es uno de estos valores: {words}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>{one} is given, so {other} is needed.</source>
+      <translation>Se indicó {one}: hace falta {other}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>AZIMUTH_FIELD and DIP_FIELD are needed: without them strike, dip, trend and plunge are taken.</source>
+      <translation>Hacen falta AZIMUTH_FIELD y DIP_FIELD: sin ellos se toman strike, dip, trend y plunge.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Say which fields hold the attitudes: AZIMUTH_FIELD and DIP_FIELD.</source>
+      <translation>Indique qué campos contienen las orientaciones: AZIMUTH_FIELD y DIP_FIELD.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>NORTH is grid, but the layer's coordinate reference system has no grid. Give GRID_CRS: the grid that the azimuths were counted from.</source>
+      <translation>NORTH es grid, pero el sistema de referencia de coordenadas de la capa no tiene cuadrícula. Indique GRID_CRS: la cuadrícula a la que se refieren los azimutes.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>{count} rows have a quality over {limit:g} degrees, but their kind has no approximate symbol; they are drawn as the others.</source>
+      <translation>{count} fila(s) tienen una calidad de más de {limit:g} grados, pero su tipo no tiene símbolo aproximado; se dibujan como las demás.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Fields used: {fields}.</source>
+      <translation>Campos usados: {fields}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <source>Rows that do not say their kind are read as {kind}, since all rows are lines.</source>
+      <translation>Las filas que no indican su tipo se leen como {kind}, porque todas las filas son líneas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>Thin attitudes by scale</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>Says for each attitude on which maps it is printed, so that no two symbols come nearer to each other than the least distance on paper. The field plot_scale gets the denominator of the smallest scale at which the attitude is printed; 0, and an empty cell, would mean always. The symbols heed it: they come and go with the scale of the map. No attitude is deleted, moved or averaged.
+
+The smallest scale is filled first: the attitude of the highest priority, then the next that is not too near, and so on, evenly over the ground. What a map prints, larger ones print too. Attitudes that fit on none of the maps are given out in the same way at half the largest scale's denominator, a quarter and so on, for those who look closer on the screen; further readings at the very same place get 1.
+
+Distances are metres on the ground, whatever coordinate reference system the layer has, and 1 in 2000 wider, since pages such as UTM shorten lengths a little. The answer does not depend on the order of the rows.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>Point layer, one row a plane or line. Of a layer with the fields symbol or kind the kinds are known; rows whose status is rejected come last.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>Scales of the maps</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>1 :</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>Denominators, such as 25000, 50000, 100000.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>Least distance between symbols (mm on paper)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>From the place of one symbol to that of the next.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>Kinds, the most important first</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>Among attitudes of equal priority. Kinds that are not named come after those that are, all alike.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>Priority</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>Numbers; the higher, the earlier. Rows without one come last. Priority comes before the kind.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>Thinned attitudes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>The input with plot_scale, and the symbols if it has any.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>SCALES: {entry} is no denominator of a scale, such as 25000.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>SCALES: give the denominators of the maps' scales, such as 25000, 50000.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>KIND_ORDER: {entry} is no kind, or comes twice. Kinds: {kinds}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>1:{scale} prints {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>The layer has no symbols yet. Style attitudes draws them, and heeds plot_scale.</source>
+      <translation type="unfinished" />
     </message>
   </context>
 </TS>
