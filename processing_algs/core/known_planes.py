@@ -12,7 +12,6 @@ import numpy.typing as npt
 from .angles import FloatArray, wrap360
 from .attitudes import axial_angle, mean_axis
 from .errors import FieldDataError
-from .norths import to_local
 from .planes import off_plane_variance
 
 MOST_CONTOURS: Final = 5000
@@ -217,7 +216,7 @@ def traverse(base: npt.ArrayLike, top: npt.ArrayLike) -> tuple[FloatArray, Float
 
 def nearest(
     lon: npt.ArrayLike, lat: npt.ArrayLike, others_lon: npt.ArrayLike, others_lat: npt.ArrayLike
-) -> tuple[npt.NDArray[np.intp], FloatArray]:
+) -> npt.NDArray[np.intp]:
     """Nearest of some places to each of other places.
 
     Parameters
@@ -229,24 +228,18 @@ def nearest(
 
     Returns
     -------
-    which : ndarray of int, shape (n,)
-        Index of the nearest one; 0 where a place is missing.
-    away : ndarray, shape (n,)
-        Distance to it on the ellipsoid, NaN where a place is missing. Units: metres.
+    ndarray of int, shape (n,)
+        Index of the nearest one, on a sphere; 0 where a place is missing.
     """
-    lon, lat, others_lon, others_lat = (
-        np.asarray(values, dtype=float) for values in (lon, lat, others_lon, others_lat)
-    )
+    places = np.nan_to_num(_verticals(lon, lat), nan=0.0)
     others = _verticals(others_lon, others_lat)
-    which = np.zeros(len(lon), dtype=np.intp)
-    for first in range(0, len(lon), _AT_ONCE):
-        block = slice(first, first + _AT_ONCE)
-        closeness = np.nan_to_num(_verticals(lon[block], lat[block]), nan=0.0) @ others.T
-        which[block] = closeness.argmax(axis=1)
-    return which, np.asarray(np.hypot(*to_local(lon, lat, others_lon[which], others_lat[which])))
+    which = np.zeros(len(places), dtype=np.intp)
+    for first in range(0, len(places), _AT_ONCE):
+        which[first : first + _AT_ONCE] = (places[first : first + _AT_ONCE] @ others.T).argmax(axis=1)
+    return which
 
 
-def _verticals(lon: FloatArray, lat: FloatArray) -> FloatArray:
+def _verticals(lon: npt.ArrayLike, lat: npt.ArrayLike) -> FloatArray:
     """Upward unit vectors in space, shape (n, 3): they compare at the antimeridian and the poles too."""
-    lon, lat = np.radians(lon), np.radians(lat)
-    return np.stack([np.cos(lat) * np.cos(lon), np.cos(lat) * np.sin(lon), np.sin(lat)], axis=-1)
+    along, up = np.radians(np.asarray(lon, dtype=float)), np.radians(np.asarray(lat, dtype=float))
+    return np.stack([np.cos(up) * np.cos(along), np.cos(up) * np.sin(along), np.sin(up)], axis=-1)

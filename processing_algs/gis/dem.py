@@ -30,6 +30,7 @@ SPELLINGS = {
 TILE = 512  # cells along the side of what is read at a time
 KEPT = 48  # tiles kept for the next places: 100 MB
 WGS84 = norths.WGS84
+SEMI_MAJOR, ECCENTRICITY2 = 6_378_137.0, 0.00669438  # of its ellipsoid; metres
 
 
 class Dem:
@@ -100,7 +101,10 @@ class Dem:
             NaN outside the outermost cell centres, beside cells without data, and where a place is missing.
             Units: metres.
         """
-        column, row = self.cells_of(x, y, crs)
+        return self._between(*self.cells_of(x, y, crs))
+
+    def _between(self, column, row):
+        """Heights at columns and rows, tile by tile."""
         heights = np.full(column.shape, np.nan)
         with np.errstate(invalid="ignore"):
             near = (column > -1) & (column < self.columns) & (row > -1) & (row < self.rows)
@@ -135,17 +139,20 @@ class Dem:
             has. Units: metres per metre.
         """
         lon, lat = np.asarray(lon, dtype=float), np.asarray(lat, dtype=float)
-        reach = np.maximum(reach, self.cell_size(lon, lat) / 2.0)
-        here = self.sample(lon, lat, WGS84)
+        reach = max(float(reach), 1.0)
+        column, row = self.cells_of(lon, lat, WGS84)
+        here = self._between(column, row)
         parts = []
-        for east, north in ((1.0, 0.0), (0.0, 1.0)):
+        for place in _beside(lon, lat, reach):
+            across, down = (other - own for other, own in zip(self.cells_of(*place, WGS84), (column, row), strict=True))
+            # Heights within one cell would tell of nothing but that cell.
+            longer = np.maximum(0.5 / np.hypot(across, down), 1.0)
             ahead, behind = (
-                self.sample(*norths.from_local(sign * east * reach, sign * north * reach, lon, lat), WGS84)
-                for sign in (1.0, -1.0)
+                self._between(column + sign * longer * across, row + sign * longer * down) for sign in (1.0, -1.0)
             )
             rise = np.where(np.isnan(ahead), here - behind, np.where(np.isnan(behind), ahead - here, ahead - behind))
             both = np.isfinite(ahead) & np.isfinite(behind)
-            parts.append(rise / np.where(both, 2.0 * reach, reach))
+            parts.append(rise / (longer * np.where(both, 2.0 * reach, reach)))
         return np.nan_to_num(np.stack(parts, axis=-1))
 
     def cell_size(self, lon, lat):
@@ -456,6 +463,16 @@ def _dataset(name, options):
         return gdal.OpenEx(name, gdal.OF_RASTER, open_options=options)
     except RuntimeError:  # GDAL raises or returns None, as another part of the program has set it
         return None
+
+
+def _beside(lon, lat, reach):
+    """Places a short way to the east, and a short way to the north, by the radii of curvature of the ellipsoid."""
+    level = 1.0 - ECCENTRICITY2 * np.sin(np.radians(lat)) ** 2
+    across = SEMI_MAJOR / np.sqrt(level)
+    along = across * (1.0 - ECCENTRICITY2) / level
+    # At the poles any meridian serves.
+    parallel = across * np.maximum(np.cos(np.radians(lat)), 1e-6)
+    return (lon + np.degrees(reach / parallel), lat), (lon, lat + np.degrees(reach / along))
 
 
 # -- CRS and unit -----------------------------------------------------------------------------------------------------

@@ -205,7 +205,7 @@ class DepthToPlane(PlaneAlgorithm):
         heights, from_dem = self.heights_of(chunk, places, height_field, parameters, context)
         lost = "no_height" if self.dem is None else "dem_gap"
         notes.add_where(np.isnan(heights) & ~notes.rejected, lost, rejects=True)
-        which, away = self._match(chunk, places, planes, parameters, context, notes)
+        which = self._match(chunk, places, planes, parameters, context, notes)
         use = np.where(which < 0, 0, which)
         east, north = norths.to_local(places.lon, places.lat, planes.lon[use], planes.lat[use])
         ground = np.column_stack([east, north, heights])
@@ -226,7 +226,7 @@ class DepthToPlane(PlaneAlgorithm):
         notes.add_where((depth < 0.0) & ~notes.rejected, "above_ground", rejects=False, value=-depth)
         columns = {
             "plane_row": planes.ids[use].astype(float),
-            "plane_away": away,
+            "plane_away": np.hypot(east, north),
             "plane_elev": elevation,
             "depth": depth,
             "sig_depth": sigma,
@@ -234,24 +234,22 @@ class DepthToPlane(PlaneAlgorithm):
         return {name: np.where(notes.rejected, np.nan, values) for name, values in columns.items()}
 
     def _match(self, chunk, places, planes, parameters, context, notes):
-        """Index of each hole's plane, -1 for none, and how far it is. Units: metres."""
+        """Index of each hole's plane, -1 for none."""
         if self.word(parameters, self.MATCH, context) != BY_GROUP:
             return nearest(places.lon, places.lat, planes.lon, planes.lat)
-        which, away = np.full(len(chunk), -1), np.full(len(chunk), np.nan)
+        which = np.full(len(chunk), -1)
         wanted = column_or_empty(chunk, self.field(parameters, self.GROUP_FIELD, context))
         groups = np.array([group_word(value) for value in wanted], dtype=object)
         for name in dict.fromkeys(groups):
-            holes = np.flatnonzero(groups == name) if name is not None else np.array([], dtype=int)
-            members = np.flatnonzero(planes.group == name)
-            if holes.size and members.size:
-                found, distance = nearest(
-                    places.lon[holes], places.lat[holes], planes.lon[members], planes.lat[members]
-                )
-                which[holes], away[holes] = members[found], distance
+            members = np.flatnonzero(planes.group == name) if name is not None else np.array([], dtype=int)
+            holes = np.flatnonzero(groups == name)
+            if members.size:
+                found = nearest(places.lon[holes], places.lat[holes], planes.lon[members], planes.lat[members])
+                which[holes] = members[found]
         notes.add_where(
             (which < 0) & ~notes.rejected, "no_plane", rejects=True, value=[_shown(name) for name in groups]
         )
-        return which, away
+        return which
 
 
 def _shown(name):
