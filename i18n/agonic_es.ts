@@ -3006,16 +3006,19 @@ FIGURE acaba en .pdf, .svg o .png; cada corte es una página. PACKAGE es un GeoP
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
       <source>PDF files (*.pdf)</source>
       <translation>Archivos PDF (*.pdf)</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
       <source>SVG files (*.svg)</source>
       <translation>Archivos SVG (*.svg)</translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
       <source>PNG files (*.png)</source>
       <translation>Archivos PNG (*.png)</translation>
     </message>
@@ -4005,7 +4008,7 @@ Donde la poligonal vuelve a una estación, o acaba en un segundo punto conocido,
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>Degrees. Legs whose residual is no greater are taken as free of local attraction. About twice what the compass can be read to.</source>
-      <translation type="unfinished" />
+      <translation>Grados. Los lados cuyo residuo no la supera se toman como libres de atracción local. Aproximadamente el doble de la apreciación con que se lee la brújula.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
@@ -4075,112 +4078,112 @@ Donde la poligonal vuelve a una estación, o acaba en un segundo punto conocido,
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>Compass traverse</source>
-      <translation type="unfinished" />
+      <translation>Poligonal con brújula</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>Both bearings of a leg were counted from true north at its start. A leg whose fore and back bearing agree is taken as free of local attraction at both ends, and corrections are carried on from there; where they meet and disagree, the rest is spread evenly. Two stations attracted alike look free too: bearings alone cannot tell. Where no free leg leads, the mean of fore bearing and back bearing turned round was taken. What the traverse misses by was spread over the legs in proportion to their length. Uncertainties are 1-sigma.</source>
-      <translation type="unfinished" />
+      <translation>Los dos azimutes de un lado se refirieron al norte verdadero en su inicio. Un lado cuyos azimutes directo e inverso concuerdan se toma como libre de atracción local en ambos extremos, y desde él se llevan las correcciones; donde se encuentran y no coinciden, la diferencia se reparte por igual. Dos estaciones atraídas por igual también parecen libres: los azimutes solos no lo distinguen. Adonde no llega ningún lado libre, se tomó la media del azimut directo y del inverso girado 180 grados. El error de cierre de la poligonal se repartió entre los lados en proporción a su longitud. Las incertidumbres son de 1 sigma.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>Where it closes</source>
-      <translation type="unfinished" />
+      <translation>Dónde cierra</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>Nowhere: the traverse is open, and nothing checks its legs.</source>
-      <translation type="unfinished" />
+      <translation>En ningún sitio: la poligonal es abierta y nada comprueba sus lados.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>closing leg</source>
-      <translation type="unfinished" />
+      <translation>lado de cierre</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>east, m</source>
-      <translation type="unfinished" />
+      <translation>este, m</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>north, m</source>
-      <translation type="unfinished" />
+      <translation>norte, m</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>gap, m</source>
-      <translation type="unfinished" />
+      <translation>error de cierre, m</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>around, m</source>
-      <translation type="unfinished" />
+      <translation>recorrido, m</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>one in</source>
-      <translation type="unfinished" />
+      <translation>uno en</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>Stations</source>
-      <translation type="unfinished" />
+      <translation>Estaciones</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>station</source>
-      <translation type="unfinished" />
+      <translation>estación</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>legs</source>
-      <translation type="unfinished" />
+      <translation>lados</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>add for local attraction</source>
-      <translation type="unfinished" />
+      <translation>sumar por atracción local</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>how that is known</source>
-      <translation type="unfinished" />
+      <translation>cómo se conoce</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>height, m</source>
-      <translation type="unfinished" />
+      <translation>cota, m</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>moved by closing, m</source>
-      <translation type="unfinished" />
+      <translation>desplazamiento por el cierre, m</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>uncertainty, m</source>
-      <translation type="unfinished" />
+      <translation>incertidumbre, m</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>an end of a clean line</source>
-      <translation type="unfinished" />
+      <translation>extremo de una línea limpia</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>carried on</source>
-      <translation type="unfinished" />
+      <translation>llevada desde otra</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>not known</source>
-      <translation type="unfinished" />
+      <translation>no se conoce</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
       <source>{count} more stations are in the layer.</source>
-      <translation type="unfinished" />
+      <translation>Hay {count} estaciones más en la capa.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/shared.py" />
@@ -4391,6 +4394,7 @@ La fila que no se puede dibujar lleva una marca propia y el motivo en el campo r
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_attitudes.py" />
+      <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Fields used: {fields}.</source>
       <translation>Campos usados: {fields}.</translation>
     </message>
@@ -4400,9 +4404,275 @@ La fila que no se puede dibujar lleva una marca propia y el motivo en el campo r
       <translation>Las filas que no indican su tipo se leen como {kind}, porque todas las filas son líneas.</translation>
     </message>
     <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Style lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Gives a layer of contacts, faults and fold axes the lines of FGDC-STD-013-2006: solid where they are accurately located, long dashes where approximate, short dashes where inferred, dots where concealed, with queries where their identity or existence is questionable.
+
+Whatever has a side has it to the right of the direction in which the line was drawn: ball and bar and half circles on the side that dropped, teeth and ticks on the upper plate, boxes on the side that rose.
+
+Fields of GeMS (Type, IsConcealed, ExistenceConfidence, IdentityConfidence, LocationConfidenceMeters) are found by their names. A half-width in metres needs the scale of the map. A line whose type is not known is drawn as such, and never as a contact.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Contacts, faults, folds</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Line layer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Type of line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Such as contact, fault, thrust fault, anticline, or a GeMS type.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Your words for the types</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Your word = type, such as F1=normal_fault;K=contact. Types: {types}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Type of lines that do not say</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Used where there is no field, or it is empty.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>How well located, in words</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>{words}. Empty: by the half-width, and without one accurate.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Your words for how well located</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Such as: obs=accurate;inf=inferred</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Concealed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Y or N. Left empty: IsConcealed, where there is one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Confidence in the identity</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>certain or questionable. Left empty: IdentityConfidence, where there is one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Confidence in the existence</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>certain or questionable. Left empty: ExistenceConfidence, where there is one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Half-width of the zone the line lies in (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Left empty: LocationConfidenceMeters, where there is one and the scale is given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Scale of the map (denominator)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Such as 24000. Needed to tell from the half-width how well a line is located.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Approximate over (mm on the map)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Half-width on the map over which a line is drawn as approximate.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Inferred over (mm on the map)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Half-width on the map over which a line is drawn as inferred.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Styled lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>The input's fields, then symbol and what was noticed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>LOCATION_FIELD is given, so MAP_SCALE is needed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>{field} is not used, since MAP_SCALE is not given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>No field says how well the lines are located: all are drawn as accurate.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Explanation of symbols</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Draws the explanation of the symbols that a layer uses, for the margin of the map: each symbol as large as on the map, its name and its number, as SVG, PDF or PNG with a clear ground.
+
+The layer is one that Correct compass readings, Style attitudes, Thin attitudes or Style lines has made; it may be of points or of lines. Numbers are those of FGDC-STD-013-2006; those that begin with ag. are our own.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Layer with symbols</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Points or lines with the field symbol.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Title</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Left empty: Explanation of map symbols. A blank for none.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Columns</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>How many stand side by side.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Dots to the inch of a PNG</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>SVG and PDF do not need it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Explanation</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>The ending of the name says which: .svg, .pdf or .png.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Symbols explained</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>The layer has no field symbol. Style attitudes and Style lines add it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>OUTPUT: the name must end in one of {endings}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>The layer has no symbol to explain.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>{count} rows have no symbol of ours.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Explanation of map symbols</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>{count} symbols on {width:.1f} by {height:.1f} mm.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Thin attitudes by scale</source>
-      <translation type="unfinished" />
+      <translation>Aclarar orientaciones según la escala</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
@@ -4411,92 +4681,96 @@ La fila que no se puede dibujar lleva una marca propia y el motivo en el campo r
 The smallest scale is filled first: the attitude of the highest priority, then the next that is not too near, and so on, evenly over the ground. What a map prints, larger ones print too. Attitudes that fit on none of the maps are given out in the same way at half the largest scale's denominator, a quarter and so on, for those who look closer on the screen; further readings at the very same place get 1.
 
 Distances are metres on the ground, whatever coordinate reference system the layer has, and 1 in 2000 wider, since pages such as UTM shorten lengths a little. The answer does not depend on the order of the rows.</source>
-      <translation type="unfinished" />
+      <translation>Dice en qué mapas se imprime cada orientación, de modo que nunca haya dos símbolos más próximos que la distancia mínima en el papel. El campo plot_scale recibe el denominador de la escala más pequeña en que se imprime la orientación; 0, o una celda vacía, significaría siempre. Los símbolos lo respetan: aparecen y desaparecen con la escala del mapa. Ninguna orientación se borra, se mueve ni se promedia.
+
+Primero se llena la escala más pequeña: la orientación de mayor prioridad, luego la siguiente que no quede demasiado cerca, y así sucesivamente, repartidas por el terreno. Lo que imprime un mapa lo imprimen también los de mayor escala. Las orientaciones que no caben en ninguno de los mapas se reparten del mismo modo a la mitad del denominador de la escala mayor, a un cuarto, etc., para quien mire más de cerca en la pantalla; las demás lecturas de un mismo punto reciben 1.
+
+Las distancias son metros sobre el terreno, sea cual sea el sistema de referencia de coordenadas de la capa, y se amplían 1 parte en 2000, porque proyecciones como UTM acortan un poco las longitudes. El resultado no depende del orden de las filas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Point layer, one row a plane or line. Of a layer with the fields symbol or kind the kinds are known; rows whose status is rejected come last.</source>
-      <translation type="unfinished" />
+      <translation>Capa de puntos, una fila por plano o línea. Si la capa tiene los campos symbol o kind se conocen los tipos; las filas con status rejected van al final.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Scales of the maps</source>
-      <translation type="unfinished" />
+      <translation>Escalas de los mapas</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>1 :</source>
-      <translation type="unfinished" />
+      <translation>1:</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Denominators, such as 25000, 50000, 100000.</source>
-      <translation type="unfinished" />
+      <translation>Denominadores, por ejemplo 25000, 50000, 100000.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Least distance between symbols (mm on paper)</source>
-      <translation type="unfinished" />
+      <translation>Distancia mínima entre símbolos (mm en el papel)</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>From the place of one symbol to that of the next.</source>
-      <translation type="unfinished" />
+      <translation>Del punto de un símbolo al del siguiente.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Kinds, the most important first</source>
-      <translation type="unfinished" />
+      <translation>Tipos, primero los más importantes</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Among attitudes of equal priority. Kinds that are not named come after those that are, all alike.</source>
-      <translation type="unfinished" />
+      <translation>Entre orientaciones de igual prioridad. Los tipos que no se nombran van después de los nombrados, todos por igual.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Priority</source>
-      <translation type="unfinished" />
+      <translation>Prioridad</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Numbers; the higher, the earlier. Rows without one come last. Priority comes before the kind.</source>
-      <translation type="unfinished" />
+      <translation>Números: a mayor número, antes. Las filas sin número van al final. La prioridad va por delante del tipo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Thinned attitudes</source>
-      <translation type="unfinished" />
+      <translation>Orientaciones aclaradas</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>The input with plot_scale, and the symbols if it has any.</source>
-      <translation type="unfinished" />
+      <translation>La entrada con plot_scale, y sus símbolos si los tiene.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>SCALES: {entry} is no denominator of a scale, such as 25000.</source>
-      <translation type="unfinished" />
+      <translation>SCALES: {entry} no es un denominador de escala, como 25000.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>SCALES: give the denominators of the maps' scales, such as 25000, 50000.</source>
-      <translation type="unfinished" />
+      <translation>SCALES: indique los denominadores de las escalas de los mapas, por ejemplo 25000, 50000.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>KIND_ORDER: {entry} is no kind, or comes twice. Kinds: {kinds}.</source>
-      <translation type="unfinished" />
+      <translation>KIND_ORDER: {entry} no es un tipo, o está repetido. Tipos: {kinds}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>1:{scale} prints {count}.</source>
-      <translation type="unfinished" />
+      <translation>A 1:{scale} se imprimen {count}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>The layer has no symbols yet. Style attitudes draws them, and heeds plot_scale.</source>
-      <translation type="unfinished" />
+      <translation>La capa aún no tiene símbolos. «Simbolizar orientaciones» los dibuja y respeta plot_scale.</translation>
     </message>
   </context>
 </TS>
