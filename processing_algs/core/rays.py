@@ -35,6 +35,7 @@ _BATCH = 8192  # sights taken along together
 _PIECES = (2, 16, 64)  # pieces of a sight's first stretches and of all later ones, each at most BLOCK cells long
 _STRETCH = 8000.0  # metres of a sight over which a parabola through three places follows it to a centimetre
 _AT_ONCE = 2  # pieces looked at together; what lies behind a hit is not looked at
+_HAIR = 1e-6  # metres by which an eye on the ground may lie below it, by rounding
 _GRAZING = 0.2  # width of the range interval, in ranges, from which on a ray grazes
 
 
@@ -355,9 +356,8 @@ class _March:
     def go(self) -> None:
         """Take the rays along, stretch by stretch."""
         with np.errstate(invalid="ignore"):
-            # A hair below the ground is an eye on the ground.
             above = self._rays.eye - self._ground.heights(*self._ground.cells(self._rays.lon, self._rays.lat))
-            below = np.flatnonzero(above < -1e-6)
+            below = np.flatnonzero(above < -_HAIR)
         self._end(below, np.zeros(len(below)), BELOW)
         reached, pieces = np.zeros(len(self._rays)), iter(_PIECES)
         going = np.flatnonzero(self._next < self._count)
@@ -531,5 +531,5 @@ def _descent(first: FloatArray, middle: FloatArray, last: FloatArray) -> tuple[F
         root = np.sqrt(slope**2 - 4.0 * bend * first)
         share = np.where(slope <= 0.0, 2.0 * first / (root - slope), -(slope + root) / (2.0 * bend))
         down = (share >= 0.0) & (share <= 1.0)
-        at_once = (first <= 0.0) & ((middle < 0.0) | (last < 0.0)) & ~(down & (middle > 0.0))
+        at_once = (first <= 0.0) & ((middle < -_HAIR) | (last < -_HAIR)) & ~(down & (middle > 0.0))
     return np.where(at_once, 0.0, share), np.asarray(down | at_once)

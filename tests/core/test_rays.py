@@ -211,8 +211,8 @@ def test_curvature_hides_level_ground_behind_the_horizon():
 
 
 def brute_force(terrain, column, row, azimuth, elevation, longest, refraction):
-    """A second way: look at the ground every fortieth of a cell."""
-    distance = np.arange(0.0, longest, terrain.cell / 40)
+    """A second way: look at the ground every twenty-fifth of a cell."""
+    distance = np.arange(0.0, longest, terrain.cell / 25)
     lon, lat = terrain.place(column, row)
     turn = np.radians(azimuth)
     places = norths.from_local(distance * np.sin(turn), distance * np.cos(turn), lon, lat)
@@ -224,19 +224,19 @@ def brute_force(terrain, column, row, azimuth, elevation, longest, refraction):
     return distance[hits[0]] if hits.size else np.nan
 
 
-@pytest.mark.parametrize("seed", range(4))
+@pytest.mark.parametrize("seed", range(3))
 def test_the_first_hit_is_that_of_dense_stepping(seed):
     terrain, random = Terrain(rough(120, seed), 30.0), np.random.default_rng(seed)
-    count = 60
+    count = 40
     column, row = random.uniform(1, 118, (2, count))
     azimuth, elevation = random.uniform(0, 360, count), random.normal(0, 6, count)
     found = sight(terrain, column, row, azimuth, elevation, longest=3000.0, refraction=0.13)
     expected = [brute_force(terrain, *one, 3000.0, 0.13) for one in zip(column, row, azimuth, elevation, strict=True)]
     hits = np.isfinite(expected)
-    assert 15 < hits.sum() < 58  # else this would show little
+    assert 10 < hits.sum() < 38  # else this would show little
     assert np.array_equal(np.isfinite(found.range), hits)
-    # A step is a fortieth of a cell.
-    assert found.range[hits] == pytest.approx(np.array(expected)[hits], abs=30.0 / 40 + 0.01)
+    # A step is a twenty-fifth of a cell.
+    assert found.range[hits] == pytest.approx(np.array(expected)[hits], abs=30.0 / 25 + 0.01)
 
 
 def test_a_ridge_one_cell_wide_is_not_stepped_over():
