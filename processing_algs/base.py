@@ -48,6 +48,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         return {
             "north": tr("North"),
             "readings": tr("Readings"),
+            "symbols": tr("Map symbols"),
             "planes": tr("Planes and terrain"),
             "sections": tr("Sections"),
             "sightings": tr("Sightings"),

@@ -10,7 +10,7 @@ Distances are straight lines between places on the ellipsoid, in space, so that 
 meridian comes in. They are shorter than those along the ground by a part in 10 million at 10 km.
 """
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import product
 from typing import Any, Final
@@ -42,18 +42,18 @@ _TOGETHER: Final = 2_000_000
 _CUBES: Final = np.array([0x9E3779B97F4A7C15, 0xBF58476D1CE4E5B9, 0x94D049BB133111EB], dtype=np.uint64)
 
 
-def ranks(priority: npt.ArrayLike, lon: npt.ArrayLike, lat: npt.ArrayLike, content: npt.ArrayLike) -> IntArray:
+def ranks(keys: Sequence[npt.ArrayLike], lon: npt.ArrayLike, lat: npt.ArrayLike, content: npt.ArrayLike) -> IntArray:
     """Rank places so that the order in which they come does not matter.
 
     Parameters
     ----------
-    priority : array_like, shape (n,)
-        The greater, the earlier; NaN comes last.
+    keys : sequence of array_like, shape (n,)
+        What counts, the weightiest first. In each the smaller comes first, and NaN last.
     lon, lat : array_like, shape (n,)
-        Positions. Among places of the same priority the rank is drawn by lot from the position, so that the same
+        Positions. Among places that the keys hold equal the rank is drawn by lot from the position, so that the same
         places have the same ranks in every CRS, but for the odd one. Units: degrees.
     content : array_like of int, shape (n,)
-        What tells rows of the same priority and position apart, such as a checksum of their attributes.
+        What tells rows with the same keys and position apart, such as a checksum of their attributes.
 
     Returns
     -------
@@ -65,11 +65,11 @@ def ranks(priority: npt.ArrayLike, lon: npt.ArrayLike, lat: npt.ArrayLike, conte
     Steele, G. L., Lea, D. and Flood, C. H., 2014, Fast splittable pseudorandom number generators, OOPSLA 2014: the
     mixing function.
     """
-    wanted, lon, lat = (np.asarray(column, dtype=float) for column in (priority, lon, lat))
-    wanted = np.where(np.isnan(wanted), np.inf, -wanted)
+    lon, lat = np.asarray(lon, dtype=float), np.asarray(lat, dtype=float)
     # To a decimetre: two ways from a CRS to longitude and latitude agree to far better.
     lot = _mixed(_mixed(_whole(lon)) + _whole(lat))
-    order = np.lexsort((np.asarray(content, dtype=np.int64), lat, lon, lot, wanted))
+    weighty = [np.asarray(key, dtype=float) for key in reversed(keys)]
+    order = np.lexsort((np.asarray(content, dtype=np.int64), lat, lon, lot, *weighty))
     ranked = np.empty(order.size, dtype=np.int64)
     ranked[order] = np.arange(order.size)
     return ranked

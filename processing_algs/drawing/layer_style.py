@@ -19,6 +19,7 @@ from qgis.core import (
     QgsSymbolLayer,
     QgsTextFormat,
     QgsVariantUtils,
+    QgsVectorLayer,
     QgsVectorLayerSimpleLabeling,
 )
 from qgis.PyQt.QtGui import QColor, QFont
@@ -137,14 +138,19 @@ def style_options(layer):
 
     Parameters
     ----------
-    layer : QgsMapLayer or None
+    layer : QgsVectorLayer or None
 
     Returns
     -------
     dict
         Keywords of ``style_attitudes``; empty for a layer that it did not style.
     """
-    text = layer.customProperty(OPTIONS) if layer is not None else None
+    if layer is None:
+        return {}
+    text = layer.customProperty(OPTIONS)
+    if not text and layer.providerType() == "ogr":
+        # Processing opens files without their styles.
+        text = QgsVectorLayer(layer.source(), layer.name(), "ogr").customProperty(OPTIONS)
     return json.loads(text) if text else {}
 
 

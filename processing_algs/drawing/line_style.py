@@ -149,8 +149,11 @@ def _along(marker, first, distance, enough, middle):
     marks.setOffsetAlongLine(first)
     marks.setOffsetAlongLineUnit(Qgis.RenderUnit.Millimeters)
     marks.setSubSymbol(marker)
-    place = QgsSymbolLayer.Property
-    for key, usual, short in ((place.OffsetAlongLine, first, middle), (place.Interval, distance, "100000")):
+    by_length = {
+        QgsSymbolLayer.Property.OffsetAlongLine: (first, middle),
+        QgsSymbolLayer.Property.Interval: (distance, "100000"),
+    }
+    for key, (usual, short) in by_length.items():
         expression = _by_length(enough, number_text(usual), short)
         marks.setDataDefinedProperty(key, QgsProperty.fromExpression(expression))
     return marks

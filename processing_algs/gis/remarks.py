@@ -44,6 +44,12 @@ def sentences():
         "axis_not_direction": tr("{value} is a line with two ends; a trend or dip direction has one."),
         "kind_unknown": tr('The kind "{value}" is not known; read as {used}.'),
         "polarity_unknown": tr('The polarity "{value}" is not known; taken as unknown.'),
+        "quality_unreadable": tr('The quality "{value}" is no number of degrees; the reading is taken as good.'),
+        "type_unknown": tr('The type "{value}" is not known; the line is drawn as one of no known type.'),
+        "location_unknown": tr('"{value}" does not say how well the line is located; drawn as approximate.'),
+        "width_unknown": tr("How far the line may lie off is not known; drawn as approximate."),
+        "concealed_unknown": tr('"{value}" does not say whether the line is concealed; taken as no.'),
+        "confidence_unknown": tr('The confidence "{value}" is not known; drawn as questionable.'),
         "no_date": tr("No date, so the declination is not known."),
         "date_ambiguous": tr(
             "Date {value} can be read in more than one way; write it like 2026-06-01, or state the order of day and "
@@ -156,7 +162,7 @@ def sentences():
             "No line free of local attraction leads here; the mean of fore bearing and back bearing was taken."
         ),
         "one_way": tr("Read one way only, at a station whose local attraction is not known."),
-        "not_connected": tr("No chain of good legs leads from the start to this leg."),
+        "not_connected": tr("No chain of good legs leads here from the start."),
     }
 
 
@@ -187,6 +193,14 @@ def run_sentences():
         "declination_not_checked": tr(
             "The declination given for {count} rows was not checked against a model: they have no dates or places."
         ),
+        "traverse_open": tr(
+            "The traverse neither returns to a station nor ends at a known point, so nothing checks its legs."
+        ),
+        "closure_large": tr(
+            "The traverse misses by {gap} m over {around} m where it closes with the leg from {start} to {end}, more "
+            "than the errors of its legs explain. Is a leg misread?"
+        ),
+        "no_back_bearings": tr("There are no back bearings, so local attraction was not looked for."),
     }
 
 

@@ -32,26 +32,62 @@ def store_style(destination, context, apply):
     QgsProcessingException
         If the style cannot be stored.
     """
-    path, _ = layer_file(destination)
+    path, layer = _styled(destination, context, apply)
     if path is None:
-        layer = QgsProcessingUtils.mapLayerFromString(destination, context)
-        if layer is not None:
-            apply(layer)
         return
-    layer = QgsVectorLayer(destination, "output", "ogr")
-    if not layer.isValid():
-        raise QgsProcessingException(_failed(layer.error().summary() or str(path)))
-    apply(layer)
     if path.suffix.lower() == ".gpkg":
         error = layer.saveStyleToDatabase(STYLE_NAME, "", True, "")
         # QGIS reports success even where the table of styles took nothing.
         if not error and STYLE_NAME not in layer.listStylesInDatabase()[2]:
             error = tr("the table layer_styles took nothing")
+        if error:
+            raise QgsProcessingException(_failed(error))
     else:
-        message, fine = layer.saveNamedStyle(str(path.with_suffix(".qml")))
-        error = "" if fine else message
-    if error:
-        raise QgsProcessingException(_failed(error))
+        _save(layer, path.with_suffix(".qml"))
+
+
+def write_style(destination, context, apply, file):
+    """Write a style to a file of its own.
+
+    Parameters
+    ----------
+    destination : str
+        Of the output that has the style, as the sink named it.
+    context : QgsProcessingContext
+    apply : callable
+        Takes the QgsVectorLayer and styles it.
+    file : str or pathlib.Path
+
+    Raises
+    ------
+    QgsProcessingException
+        If the style cannot be written.
+    """
+    _, layer = _styled(destination, context, apply)
+    if layer is None:
+        raise QgsProcessingException(_failed(tr("the output is gone")))
+    _save(layer, file)
+
+
+def _styled(destination, context, apply):
+    """File of an output, None for one in memory, and the layer with its style, None if it is gone."""
+    path, _ = layer_file(destination)
+    if path is None:
+        layer = QgsProcessingUtils.mapLayerFromString(destination, context)
+        if layer is not None:
+            apply(layer)
+        return None, layer
+    layer = QgsVectorLayer(destination, "output", "ogr")
+    if not layer.isValid():
+        raise QgsProcessingException(_failed(layer.error().summary() or str(path)))
+    apply(layer)
+    return path, layer
+
+
+def _save(layer, file):
+    message, fine = layer.saveNamedStyle(str(file))
+    if not fine:
+        raise QgsProcessingException(_failed(message))
 
 
 def _failed(reason):

@@ -34,7 +34,7 @@ def printed(scales, denominator):
 def test_no_two_printed_places_are_nearer_than_allowed(shift, min_mm):
     """Every pair, by a k-d tree on projected metres; and what is left out could not have been printed."""
     x, y, lon, lat = metres(shift)
-    rank = ranks(np.zeros(x.size), lon, lat, np.arange(x.size))
+    rank = ranks([np.zeros(x.size)], lon, lat, np.arange(x.size))
     found = plot_scales(lon, lat, rank, SCALES, min_mm)
     for denominator in SCALES:
         tree = cKDTree(np.column_stack([x, y])[printed(found, denominator)])
@@ -89,10 +89,10 @@ def test_it_comes_to_the_same_as_one_place_after_another(name, order):
     lon, lat, scales = _places(name, random)
     priority = {
         "by lot": np.zeros(lon.size),
-        "from west to east": -lon,
+        "from west to east": lon,
         "in two classes": random.integers(0, 2, lon.size),
     }
-    rank = ranks(priority[order], lon, lat, np.arange(lon.size))
+    rank = ranks([priority[order]], lon, lat, np.arange(lon.size))
     assert list(plot_scales(lon, lat, rank, scales, 6)) == list(one_after_another(lon, lat, rank, scales, 6))
 
 
@@ -106,7 +106,7 @@ def test_the_order_of_the_rows_does_not_matter(random):
     shuffled = np.array(random.sample(range(lon.size), lon.size))
 
     def thinned(rows):
-        rank = ranks(priority[rows], lon[rows], lat[rows], content[rows])
+        rank = ranks([priority[rows]], lon[rows], lat[rows], content[rows])
         return plot_scales(lon[rows], lat[rows], rank, SCALES, 6)
 
     assert list(thinned(shuffled)) == list(thinned(np.arange(lon.size))[shuffled])
@@ -116,10 +116,11 @@ def test_the_important_come_first():
     """Of places all too near to each other, the one of the highest priority is printed on the smallest map."""
     lon, lat = 9 + np.arange(5) * 1e-5, np.full(5, 50.0)
     for first in range(5):
-        priority = np.full(5, 1.0)
-        priority[first] = 2.0
-        priority[(first + 1) % 5] = np.nan
-        rank = ranks(priority, lon, lat, np.zeros(5))
+        weighty, light = np.ones(5), np.zeros(5)
+        weighty[first] = 0.0
+        weighty[(first + 1) % 5] = np.nan
+        light[first] = 9.0
+        rank = ranks([weighty, light], lon, lat, np.zeros(5))
         assert rank[first] == 0
         assert rank[(first + 1) % 5] == 4
         assert np.argmax(plot_scales(lon, lat, rank, [10_000], 6)) == first
@@ -129,7 +130,7 @@ def test_a_place_is_left_out_only_for_one_of_no_lower_priority():
     """Or for one that the next smaller map prints, since that one has to stay."""
     _, _, lon, lat = metres((500_000, 5_400_000))
     priority = np.random.default_rng(4).integers(0, 5, lon.size)
-    found = plot_scales(lon, lat, ranks(priority, lon, lat, np.arange(lon.size)), SCALES, 6)
+    found = plot_scales(lon, lat, ranks([-priority], lon, lat, np.arange(lon.size)), SCALES, 6)
     space = np.column_stack(TO_SPACE.transform(lon, lat, np.zeros(lon.size)))
     for denominator in SCALES:
         shown = printed(found, denominator)
@@ -144,7 +145,7 @@ def test_nothing_is_left_without_a_scale_but_what_has_no_position():
     _, _, lon, lat = metres((500_000, 5_400_000), count=400)
     lon[3] = lat[5] = np.nan
     lon[10:20], lat[10:20] = lon[10], lat[10]
-    found = plot_scales(lon, lat, ranks(np.zeros(400), lon, lat, np.arange(400)), SCALES, 6)
+    found = plot_scales(lon, lat, ranks([], lon, lat, np.arange(400)), SCALES, 6)
     assert list(np.flatnonzero(np.isnan(found))) == [3, 5]
     assert (found[10:20] == 1).sum() == 9
     rest = np.delete(found, [3, 5])
@@ -160,7 +161,7 @@ def test_the_same_places_in_another_crs_are_thinned_alike():
     back = pyproj.Transformer.from_crs("EPSG:3857", "EPSG:4326", always_xy=True)
     lon2, lat2 = back.transform(*there.transform(lon, lat))
     first, second = (
-        plot_scales(*place, ranks(np.zeros(lon.size), *place, np.arange(lon.size)), SCALES, 6)
+        plot_scales(*place, ranks([], *place, np.arange(lon.size)), SCALES, 6)
         for place in ((lon, lat), (np.asarray(lon2), np.asarray(lat2)))
     )
     assert (first != second).mean() < 0.01
@@ -169,12 +170,12 @@ def test_the_same_places_in_another_crs_are_thinned_alike():
 @pytest.mark.parametrize("count", [0, 1])
 def test_few_places_are_no_trouble(count):
     none = np.zeros(count)
-    assert list(plot_scales(none, none, ranks(none, none, none, none), [1000], 6)) == [1000] * count
+    assert list(plot_scales(none, none, ranks([none], none, none, none), [1000], 6)) == [1000] * count
 
 
 def test_a_stopped_run_gives_what_it_has():
     _, _, lon, lat = metres((500_000, 5_400_000), count=300)
-    rank = ranks(np.zeros(300), lon, lat, np.arange(300))
+    rank = ranks([], lon, lat, np.arange(300))
     assert np.isnan(plot_scales(lon, lat, rank, SCALES, 6, cancelled=lambda: True)).all()
 
 

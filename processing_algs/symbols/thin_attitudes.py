@@ -1,0 +1,266 @@
+"""Which attitudes are printed at which scale."""
+
+import re
+from zlib import crc32
+
+import numpy as np
+from qgis.core import (
+    QgsProcessingException,
+    QgsProcessingParameterFeatureSink,
+    QgsProcessingParameterFeatureSource,
+    QgsProcessingParameterMatrix,
+    QgsProcessingParameterString,
+)
+
+from ..base import POINTS
+from ..core.cells import text_of
+from ..core.thinning import plot_scales, ranks
+from ..core.words import KINDS, read_kinds
+from ..drawing.layer_style import style_attitudes, style_options
+from ..drawing.symbols import KIND_OF
+from ..gis.columns import chunks, column_or_empty, output_rows
+from ..gis.i18n import tr
+from ..gis.places import Locator
+from ..gis.remarks import Notes, Tally
+from ..gis.schema import output_fields
+from ..gis.sinks import Writer, is_shapefile
+from ..gis.survey import key_is_unique
+from .shared import SymbolAlgorithm
+
+# Common practice: bedding before faults, other planes and lines.
+KIND_ORDER = (
+    "bedding",
+    "fault",
+    "contact",
+    "dike",
+    "vein",
+    "foliation",
+    "cleavage",
+    "axial_plane",
+    "joint",
+    "other_plane",
+    "fold_axis",
+    "lineation",
+    "slickenline",
+    "other_line",
+)
+SCALES = (25_000, 50_000, 100_000)
+MOST = 2_000_000_000  # what a whole number in a file holds
+KIND, SYMBOL, STATUS = "kind", "symbol", "status"  # fields of our own layers that are heeded
+
+
+def read_scales(cells):
+    """Read denominators such as 25000, 25 000 or 1:25000.
+
+    Parameters
+    ----------
+    cells : list
+
+    Returns
+    -------
+    scales : list of int
+    bad : str or None
+        The first cell that is none.
+    """
+    scales = []
+    for text in filter(None, (text_of(cell) for cell in cells)):
+        number = re.fullmatch(r"(?:1\s*:)?([\d\s'\u00a0\u202f]+)", text)
+        denominator = int(re.sub(r"\D", "", number[1]) or 0) if number else 0
+        if not 1 <= denominator <= MOST:
+            return scales, text
+        scales.append(denominator)
+    return scales, None
+
+
+def read_kind_order(text):
+    """Read a list of kinds, the first first.
+
+    Parameters
+    ----------
+    text : str or None
+
+    Returns
+    -------
+    order : dict
+        Kind to its place in the list.
+    bad : str or None
+        The first word that is no kind, or comes twice.
+    """
+    order = {}
+    for word in filter(None, (part.strip() for part in re.split(r"[,;\n]", text or ""))):
+        kind, unknown = read_kinds([word], {}, "other_plane")
+        if unknown[0] or kind[0] in order:
+            return order, word
+        order[kind[0]] = len(order)
+    return order, None
+
+
+class ThinAttitudes(SymbolAlgorithm):
+    """Which attitudes are printed at which scale."""
+
+    ID = "thin_attitudes"
+    SCALES, MIN_MM, KIND_ORDER, PRIORITY_FIELD = "SCALES", "MIN_MM", "KIND_ORDER", "PRIORITY_FIELD"
+
+    def __init__(self):
+        super().__init__()
+        self._options = {}
+
+    def displayName(self):
+        """Name in the toolbox."""
+        return tr("Thin attitudes by scale")
+
+    def shortHelpString(self):
+        """Help in the dialog."""
+        return tr(
+            "Says for each attitude on which maps it is printed, so that no two symbols come nearer to each other than "
+            "the least distance on paper. The field plot_scale gets the denominator of the smallest scale at which the "
+            "attitude is printed; 0, and an empty cell, would mean always. The symbols heed it: they come and go with "
+            "the scale of the map. No attitude is deleted, moved or averaged.\n\n"
+            "The smallest scale is filled first: the attitude of the highest priority, then the next that is not too "
+            "near, and so on, evenly over the ground. What a map prints, larger ones print too. Attitudes that fit on "
+            "none of the maps are given out in the same way at half the largest scale's denominator, a quarter and so "
+            "on, for those who look closer on the screen; further readings at the very same place get 1.\n\n"
+            "Distances are metres on the ground, whatever coordinate reference system the layer has, and 1 in 2000 "
+            "wider, since pages such as UTM shorten lengths a little. The answer does not depend on the order of the "
+            "rows."
+        )
+
+    def initAlgorithm(self, configuration=None):  # noqa: ARG002
+        """Declare parameters and outputs."""
+        self.add(
+            QgsProcessingParameterFeatureSource(self.INPUT, tr("Attitudes"), POINTS),
+            tr(
+                "Point layer, one row a plane or line. Of a layer with the fields symbol or kind the kinds are known; "
+                "rows whose status is rejected come last."
+            ),
+        )
+        self.add(
+            QgsProcessingParameterMatrix(
+                self.SCALES, tr("Scales of the maps"), len(SCALES), False, [tr("1 :")], list(SCALES)
+            ),
+            tr("Denominators, such as 25000, 50000, 100000."),
+        )
+        self.add_number(
+            self.MIN_MM,
+            tr("Least distance between symbols (mm on paper)"),
+            tr("From the place of one symbol to that of the next."),
+            default=6.0,
+            least=0.1,
+            most=1000,
+        )
+        self.add(
+            QgsProcessingParameterString(
+                self.KIND_ORDER, tr("Kinds, the most important first"), ";".join(KIND_ORDER), optional=True
+            ),
+            tr("Among attitudes of equal priority. Kinds that are not named come after those that are, all alike."),
+        )
+        self.add_field(
+            self.PRIORITY_FIELD,
+            tr("Priority"),
+            tr("Numbers; the higher, the earlier. Rows without one come last. Priority comes before the kind."),
+            numeric=True,
+        )
+        self.add(
+            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Thinned attitudes")),
+            tr("The input with plot_scale, and the symbols if it has any."),
+        )
+        self.add_counts()
+
+    def refusal(self, parameters, context):
+        """Why these parameters cannot run together: a sentence, or None."""
+        scales, bad = read_scales(self.parameterAsMatrix(parameters, self.SCALES, context))
+        if bad is not None:
+            return tr("SCALES: {entry} is no denominator of a scale, such as 25000.").format(entry=bad)
+        if not scales:
+            return tr("SCALES: give the denominators of the maps' scales, such as 25000, 50000.")
+        _, bad = read_kind_order(self.parameterAsString(parameters, self.KIND_ORDER, context))
+        if bad is not None:
+            return tr("KIND_ORDER: {entry} is no kind, or comes twice. Kinds: {kinds}.").format(
+                entry=bad, kinds=", ".join(KINDS)
+            )
+        return None
+
+    def prepareAlgorithm(self, parameters, context, feedback):
+        """Ask the layer what its symbols were drawn with."""
+        self._options = style_options(self.parameterAsVectorLayer(parameters, self.INPUT, context))
+        return super().prepareAlgorithm(parameters, context, feedback)
+
+    def processAlgorithm(self, parameters, context, feedback):
+        """Run."""
+        source = self.source(parameters, self.INPUT, context)
+        locator = Locator(source.sourceCrs())
+        if locator.projection is None:
+            raise QgsProcessingException(
+                tr("The layer has no coordinate reference system that leads to places on Earth.")
+            )
+        order, _ = read_kind_order(self.parameterAsString(parameters, self.KIND_ORDER, context))
+        scales, _ = read_scales(self.parameterAsMatrix(parameters, self.SCALES, context))
+        lon, lat, keys, content = self._survey(
+            source, locator, order, self.field(parameters, self.PRIORITY_FIELD, context), feedback
+        )
+        rank = ranks(keys, lon, lat, content)
+        del keys, content
+        least = self.number(parameters, self.MIN_MM, context)
+        found = plot_scales(lon, lat, rank, scales, least, cancelled=feedback.isCanceled)
+        feedback.setProgress(60.0)
+
+        added = ["plot_scale"]
+        fields, renamed = output_fields(
+            source.fields(),
+            added,
+            short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
+            key_is_unique=key_is_unique(source, self.parameterAsVectorLayer(parameters, self.INPUT, context), feedback),
+        )
+        self.report_renamed(renamed, feedback)
+        tally, done = Tally(), 0
+        writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, source.wkbType(), source.sourceCrs())
+        with writer:
+            for chunk in chunks(source, feedback, start=60.0):
+                notes = Notes(len(chunk))
+                scale = found[done : done + len(chunk)]
+                notes.add_where(np.isnan(scale), "no_position", rejects=True)
+                whole = [None if gone else int(value) for gone, value in zip(notes.rejected, scale, strict=True)]
+                writer.add(chunk.geometries, output_rows(chunk, added, {"plot_scale": whole}))
+                tally.add(chunk.ids, notes)
+                done += len(chunk)
+        tally.report(feedback)
+        for scale in sorted(set(scales)):
+            feedback.pushInfo(tr("1:{scale} prints {count}.").format(scale=scale, count=int((found >= scale).sum())))
+        if source.fields().lookupField(SYMBOL) >= 0:
+            options = self._options
+            self.style(context, writer.destination, lambda layer: style_attitudes(layer, **options))
+        else:
+            feedback.pushInfo(tr("The layer has no symbols yet. Style attitudes draws them, and heeds plot_scale."))
+        return {self.OUTPUT: writer.destination, **self.counts(tally)}
+
+    def _survey(self, source, locator, order, priority_field, feedback):
+        """Positions of all rows, what they are ranked by, and checksums of their attributes."""
+        heeded = {name: source.fields().lookupField(name) for name in (KIND, SYMBOL, STATUS)}
+        heeded = {name: source.fields().at(index).name() for name, index in heeded.items() if index >= 0}
+        own = [index for index, field in enumerate(source.fields()) if field.name().lower() != "fid"]
+        parts = []
+        for chunk in chunks(source, feedback, stop=30.0):
+            places = locator.places(chunk)
+            priority = chunk.column(priority_field)
+            none = np.full(len(chunk), np.nan)
+            parts.append(
+                (
+                    places.lon,
+                    places.lat,
+                    column_or_empty(chunk, heeded.get(STATUS)) == "rejected",
+                    none if priority is None else -priority,
+                    _places_in_order(chunk, heeded, order),
+                    [crc32("\x1f".join(str(row[index]) for index in own).encode()) for row in chunk.attributes],
+                )
+            )
+        columns = [np.concatenate(column) for column in zip(*parts, strict=True)] if parts else [np.empty(0)] * 6
+        return columns[0], columns[1], columns[2:5], columns[5]
+
+
+def _places_in_order(chunk, heeded, order):
+    """Place of each row's kind in the order; kinds that are not in it come after, unknown ones too."""
+    kinds = [KIND_OF.get(symbol) for symbol in column_or_empty(chunk, heeded.get(SYMBOL))]
+    if heeded.get(KIND):
+        words, unknown = read_kinds(column_or_empty(chunk, heeded[KIND]), {}, "")
+        kinds = [kind or (None if bad else word) for kind, word, bad in zip(kinds, words, unknown, strict=True)]
+    return np.array([order.get(kind, len(order)) for kind in kinds], dtype=float)
