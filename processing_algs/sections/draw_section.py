@@ -40,6 +40,9 @@ from .shared import LINES, NUMBER, SectionAlgorithm
 AREAS = [QgsProcessing.SourceType.TypeVectorPolygon]
 FILLS = ("stripe", "fill", "none")
 WIDEST_MM = 360.0  # of a section, where the scale is ours to choose: an A3 sheet
+MOST_STEPS = 6  # ground, units, contacts, faults, attitudes, and drawing
+# Largest side of a picture: of a page of PDF, and of a picture of 32767 dots at 300 an inch.
+LARGEST_MM = {".pdf": 5000.0, ".svg": 5000.0, ".png": 2700.0}
 DENOMINATORS = (1.0, 2.0, 2.5, 5.0)
 DRAWN_ON = ("interpretation", GEMS_LINES, GEMS_AREAS)  # endings of the tables that a geologist draws on
 
@@ -231,8 +234,8 @@ class DrawSection(SectionAlgorithm):
     # -- the run ------------------------------------------------------------------------------------------------------
 
     def prepareAlgorithm(self, parameters, context, feedback):
-        """Take the map's colours too, while layers may be touched."""
-        super().prepareAlgorithm(parameters, context, feedback)
+        """Take the map's colours, while layers may be touched; the steps open the DEM themselves."""
+        super(SectionAlgorithm, self).prepareAlgorithm(parameters, context, feedback)
         self._renderer = None
         layer = self.parameterAsVectorLayer(parameters, self.UNITS, context)
         field = self.field(parameters, self.UNIT_FIELD, context)
@@ -243,14 +246,14 @@ class DrawSection(SectionAlgorithm):
 
     def processAlgorithm(self, parameters, context, feedback):
         """Run."""
-        found = self.section_lines(parameters, context, feedback)
+        steps = _Steps(MOST_STEPS, feedback)
+        found = self.section_lines(parameters, context, steps)
         ve = self.number(parameters, self.VE, context)
         scale = self.number(parameters, self.SCALE, context) or fitting_scale(
             max(line.section.length for line in found.lines)
         )
-        layers, wanted = {}, self._steps(parameters, context, scale)
-        steps = QgsProcessingMultiStepFeedback(len(wanted) + 1, feedback)
-        for number, (algorithm, step, what) in enumerate(wanted):
+        layers = {}
+        for number, (algorithm, step, what) in enumerate(self._steps(parameters, context, scale)):
             steps.setCurrentStep(number)
             feedback.pushInfo(algorithm.displayName())
             results, fine = algorithm.run(step, context, steps, {}, False)
@@ -265,7 +268,7 @@ class DrawSection(SectionAlgorithm):
                 found.notes.add(line.row, "dem_gap", rejects=True)
         tally = Tally()
         tally.add(found.ids, found.notes)
-        tally.report(feedback)
+        tally.report(steps)
         drawn = [line for line in found.lines if filled[line.name].ground]
         if not drawn:
             raise QgsProcessingException(
@@ -289,7 +292,7 @@ class DrawSection(SectionAlgorithm):
         carrying = Carrying.read(self, parameters, context)
         dem_name = self.parameterAsRasterLayer(parameters, self.DEM, context).name()
         colors = unit_colors({label for one in filled.values() for label, _ in one.units}, self._renderer)
-        with TemporaryDirectory() as folder:
+        with TemporaryDirectory(ignore_cleanup_errors=True) as folder:
             path = Path(folder, Path(package).name if package else "sections.gpkg")
             project = QgsProject()
             try:
@@ -299,16 +302,19 @@ class DrawSection(SectionAlgorithm):
                         return {}
                     content = filled[line.name]
                     drawing = draw(content, scale=scale, ve=ve, fill=fill, base=base)
+                    _check_size(line, drawing, scale, figure)
                     notes = self._notes(dem_name, scale, ve, drawing.left_out, carrying if content.ticks else None)
                     made.add(line, content, drawing, notes)
                 layout = make_layout(project, tr("Sections"), made.pages, scale)
+                if feedback.isCanceled():
+                    return {}
                 figures = export(layout, figure) if figure else []
                 if package:
                     made.store()
             finally:
                 project.clear()
-            if package and not feedback.isCanceled():
-                _move(path, package)
+            if package:
+                _put(path, package)
         for more in figures[1:]:
             feedback.pushInfo(tr("Another page: {path}").format(path=more))
         return {self.FIGURE: figure or None, self.PACKAGE: package or None}
@@ -351,6 +357,17 @@ def fitting_scale(length):
         power *= 10.0
 
 
+def _check_size(line, drawing, scale, figure):
+    """Refuse a picture that no page holds."""
+    left, bottom, right, top = drawing.box
+    most = LARGEST_MM[Path(figure).suffix.lower()] if figure else LARGEST_MM[".pdf"]
+    side = max(right - left, top - bottom) * 1000.0 / scale
+    if side > most:
+        message = tr("Section {name} is {size} m large on paper at this scale and exaggeration; {most} m is the most.")
+        values = {"name": line.name, "size": f"{side / 1000.0:.1f}", "most": f"{most / 1000.0:.1f}"}
+        raise QgsProcessingException(message.format(**values))
+
+
 def _package_refusal(path):
     """Why a package that is there already must not be replaced: a sentence, or None."""
     if not Path(path).is_file():
@@ -371,12 +388,26 @@ def _package_refusal(path):
     return None
 
 
-def _move(path, package):
-    """Put the finished package in its place."""
+def _put(path, package):
+    """Put the finished package in its place; copied, for somebody may still hold the file open."""
     try:
         for ending in ("-wal", "-shm"):
-            Path(str(package) + ending).unlink(missing_ok=True)
-        shutil.move(path, package)
+            Path(package + ending).unlink(missing_ok=True)
+        shutil.copyfile(path, package)
     except OSError as error:
         message = tr("The package could not be written to {place}: {reason}").format(place=package, reason=error)
         raise QgsProcessingException(message) from error
+
+
+class _Steps(QgsProcessingMultiStepFeedback):
+    """What the steps say, without saying the same about the section lines in each."""
+
+    def __init__(self, count, feedback):
+        super().__init__(count, feedback)
+        self._said = set()
+
+    def pushWarning(self, warning):
+        """Pass a warning on, once."""
+        if warning not in self._said:
+            self._said.add(warning)
+            super().pushWarning(warning)

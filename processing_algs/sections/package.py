@@ -40,7 +40,13 @@ class Package:
     """
 
     def __init__(self, path, project, attitudes, colors, reach, *, gems):
-        self._path, self._project, self._attitudes = path, project, attitudes
+        self._path, self._project = path, project
+        self._tick_fields, self._ticks = None, {}
+        if attitudes is not None:
+            self._tick_fields = attitudes.fields()
+            for row in attitudes.getFeatures():
+                if row["status"] != REJECTED:
+                    self._ticks.setdefault(row["section"], []).append((row.geometry(), row.attributes()))
         self._colors, self._reach, self._gems = colors, reach, gems
         self._taken, self._layers, self.pages = set(), [], []
         project.setCrs(section_space())
@@ -68,7 +74,8 @@ class Package:
             tables.profile_table(prefix, drawing),
         ]
         if content.ticks:
-            written.append(self._tick_table(prefix, line.name))
+            kind, rows = Qgis.WkbType.LineString, self._ticks[line.name]
+            written.append(tables.Table(f"{prefix}attitudes", kind, self._tick_fields, rows))
         tables.write_tables(self._path, written, QgsCoordinateTransformContext())
         title = tr("Section {first}\u2013{last}").format(first=line.ends[0], last=line.ends[1])
         layers = self._open(prefix, title, written, drawn_on)
@@ -103,15 +110,6 @@ class Package:
             prefix = f"{wanted.rstrip('_')}{number}_"
         self._taken.add(prefix)
         return prefix
-
-    def _tick_table(self, prefix, name):
-        """Make the table of a section's attitudes, with all their attributes."""
-        rows = [
-            (row.geometry(), row.attributes())
-            for row in self._attitudes.getFeatures()
-            if row["section"] == name and row["status"] != REJECTED
-        ]
-        return tables.Table(f"{prefix}attitudes", Qgis.WkbType.LineString, self._attitudes.fields(), rows)
 
     def _open(self, prefix, title, written, drawn_on):
         """Open the tables as layers, styled, top first, in a group of their own."""

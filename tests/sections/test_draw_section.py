@@ -37,7 +37,7 @@ def draw(make_lines, make_attitudes, make_dem, agonic, tmp_path):
     """Draw sections with units, a contact, a fault and attitudes; gives the results."""
     import processing
 
-    def draw(sections=STRAIGHT, **parameters):
+    def draw(sections=STRAIGHT, feedback=None, **parameters):
         defaults = {
             "SECTION": make_lines(sections),
             "NAME_FIELD": "name",
@@ -51,7 +51,7 @@ def draw(make_lines, make_attitudes, make_dem, agonic, tmp_path):
             "FIGURE": str(tmp_path / "figure.png"),
         }
         given = {key: value for key, value in {**defaults, **parameters}.items() if value is not None}
-        return processing.run("agonic:draw_section", given)
+        return processing.run("agonic:draw_section", given, feedback=feedback)
 
     return draw
 
@@ -340,3 +340,25 @@ def test_the_scale_is_round_and_fits_a_sheet():
         25_000,
         100_000,
     ]
+
+
+@pytest.mark.parametrize("parameters", [{"SCALE": 100.0}, {"SCALE": 10_000, "VE": 400.0}])
+def test_a_picture_that_no_page_holds_is_refused(parameters, draw, tmp_path):
+    with pytest.raises(QgsProcessingException, match="m is the most"):
+        draw(UNITS=None, ATTITUDES=None, CONTACTS=None, FAULTS=None, FAULT_FIELD=None, **parameters)
+    assert not (tmp_path / "figure.png").exists()
+
+
+def test_the_log_says_each_warning_once(draw):
+    from qgis.core import QgsProcessingFeedback
+
+    class Log(QgsProcessingFeedback):
+        warnings = []
+
+        def pushWarning(self, warning):
+            self.warnings.append(warning)
+
+    log = Log(False)
+    draw([*STRAIGHT, ("LineString (12 48, 12 48)", "B-B'")], feedback=log)
+    assert len([warning for warning in log.warnings if "left out" in warning]) == 1
+    assert len(set(log.warnings)) == len(log.warnings)
