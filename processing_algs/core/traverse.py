@@ -118,6 +118,7 @@ def adjust(
     """
     used = np.isfinite(step).all(axis=1) & np.isfinite(length)
     step, variance = np.where(used[:, np.newaxis], step, 0.0), np.where(used[:, np.newaxis], variance, 0.0)
+    length = np.where(used, length, 0.0)
     tree = _grow(start, end, used, np.isfinite(known).all(axis=1))
     before = _carry(tree, known, step)
     closing = np.flatnonzero(used & ~tree.used & (tree.origin[start] >= 0) & (tree.origin[end] >= 0))
@@ -137,9 +138,9 @@ def adjust(
         origin=tree.origin,
         closing=closing,
         gap=gap,
-        around=np.abs(rings) @ np.where(used, length, 0.0),
+        around=np.abs(rings) @ length,
         gap_variance=rings**2 @ variance,
-        variance=_propagate(tree, rings, inverse, np.where(used, length, 0.0), variance),
+        variance=_propagate(tree, rings, inverse, length, variance),
     )
 
 

@@ -234,6 +234,15 @@ def test_between_two_known_stations_the_gap_is_spread_and_both_stay():
     assert found.variance[[0, 3], 0].tolist() == [0.0, 0.0]
 
 
+def test_a_leg_without_a_length_leaves_the_ring_beside_it_whole():
+    start, end = np.array([0, 1, 2, 0]), np.array([1, 2, 0, 2])
+    step, length = np.array([[1.0], [2.0], [-4.0], [np.nan]]), np.array([1.0, 1.0, 2.0, np.nan])
+    known = np.array([[0.0], [np.nan], [np.nan]])
+    found = adjust(start, end, step, length, known, np.array([[1.0], [1.0], [1.0], [np.nan]]))
+    assert found.after[:, 0] == pytest.approx([0.0, 1.25, 3.5])
+    assert np.isfinite(found.variance).all()
+
+
 def test_what_hangs_on_nothing_has_no_value_and_what_is_not_used_closes_nothing():
     start, end = np.array([0, 1, 2, 4, 0]), np.array([1, 2, 0, 5, 3])
     step = np.array([[1.0], [2.0], [np.nan], [1.0], [7.0]])
@@ -275,6 +284,36 @@ def test_places_of_an_open_traverse_lie_within_their_sigma_as_claimed():
     largest = np.sqrt(np.linalg.eigvalsh(np.cov(ends))[-1])
     assert claimed[5] == pytest.approx(largest, rel=0.05)
     assert claimed[0] == 0.0
+
+
+@pytest.mark.parametrize("attracted", [False, True])
+def test_places_of_a_ring_lie_within_their_sigma_as_claimed(attracted):
+    """Truth: a ring of five legs and a spur, read with noise; all stations free, or all but the first two attracted.
+
+    400 trials tell a sigma to 4 in 100. Corrections carried on share their errors, which is left out of the claim, and
+    a leg's noise is not cut by the mean of its bearings; hence the wider tolerance where stations are attracted.
+    """
+    rng = np.random.default_rng(21)
+    places = np.array([[0, 0], [310, 420], [900, 510], [1250, -60], [520, -380], [1180, 990]], dtype=float)
+    start, end = np.array([0, 1, 2, 3, 4, 2]), np.array([1, 2, 3, 4, 0, 5])
+    east, north = (places[end] - places[start]).T
+    azimuth, far = np.degrees(np.arctan2(east, north)), np.hypot(east, north)
+    wrong = np.array([0.0, 0.0, 6.0, -9.0, 12.0, -7.0]) * attracted
+    known = np.full((6, 2), np.nan)
+    known[0] = 0.0
+    found, claimed = [], []
+    for _ in range(400):
+        fore = (azimuth + wrong[start] + rng.normal(0.0, 0.5, 6)) % 360
+        back = (azimuth + 180.0 + wrong[end] + rng.normal(0.0, 0.5, 6)) % 360
+        length = far * (1.0 + rng.normal(0.0, 0.005, 6))
+        freed = local_attraction(start, end, fore, back, 6, clean_within=2.0, sigma=0.5)
+        step, variance = leg_steps(freed.azimuth, length, freed.sigma, 0.005 * far)
+        laid = adjust(start, end, step, length, known, variance)
+        found.append(laid.after)
+        claimed.append(position_sigma(laid.variance, laid.after, 0.0))
+    seen = [np.sqrt(np.linalg.eigvalsh(np.cov(station.T))[-1]) for station in np.moveaxis(found, 0, 1)[1:]]
+    assert np.median(claimed, axis=0)[1:] == pytest.approx(seen, rel=0.35 if attracted else 0.12)
+    assert np.mean(found, axis=0) == pytest.approx(places, abs=1.0)
 
 
 def test_gaps_stay_below_three_sigmas_in_99_of_100_rings():
