@@ -30,8 +30,9 @@ from .parts import number_text, picture, side_of
 LEGEND_MM = 7.0
 # Length of a line on paper. The map's CRS is in degrees, feet or metres; the scale of a map in degrees is that along
 # the parallel through its middle.
+PART = "coalesce(geometry_n($geometry, @geometry_part_num), $geometry)"
 LENGTH_MM = (
-    f"coalesce(length(transform(geometry_n($geometry, coalesce(@geometry_part_num, 1)), {LAYER_CRS}, {MAP_CRS}))"
+    f"coalesce(length(transform({PART}, {LAYER_CRS}, {MAP_CRS}))"
     " * CASE WHEN @map_crs_acronym = 'longlat' THEN 111319.49 * cos(radians(y(@map_extent_center)))"
     " WHEN @map_crs_definition LIKE '%+units=us-ft%' THEN 0.3048006 "
     " WHEN @map_crs_definition LIKE '%+units=ft%' THEN 0.3048 ELSE 1 END"
