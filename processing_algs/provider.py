@@ -18,11 +18,20 @@ from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
 from .sightings.check_compass import CheckCompass
+from .sightings.reduce_traverse import ReduceTraverse
+from .symbols.style_attitudes import StyleAttitudes
+from .symbols.style_lines import StyleLines
+from .symbols.symbol_sheet import SymbolSheet
+from .symbols.thin_attitudes import ThinAttitudes
 
 # Named one by one: an algorithm is part of the plugin because someone put it here.
 ALGORITHMS = (
     NorthAngles,
     CorrectReadings,
+    StyleAttitudes,
+    ThinAttitudes,
+    SymbolSheet,
+    StyleLines,
     PlanesFromPoints,
     PlanesAlongTraces,
     OutcropTrace,
@@ -34,6 +43,7 @@ ALGORITHMS = (
     SectionCrossings,
     DrawSection,
     CheckCompass,
+    ReduceTraverse,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"
