@@ -218,7 +218,7 @@ def _propagate(
         lever[station] = lever[above] + length[leg] * through
     g = lever @ inverse
     of_gaps = np.stack([(rings * part) @ rings.T for part in variance.T]) if parts else np.zeros((0, 0, 0))
-    return np.asarray(plain - 2.0 * np.einsum("mqc,mc->mq", shared, g) + np.einsum("mc,qcd,md->mq", g, of_gaps, g))
+    return np.asarray(plain - 2.0 * np.einsum("mqc,mc->mq", shared, g) + np.einsum("qmc,mc->mq", g @ of_gaps, g))
 
 
 @dataclass(frozen=True)

@@ -200,6 +200,10 @@ def run_sentences():
             "The traverse misses by {gap} m over {around} m where it closes with the leg from {start} to {end}, more "
             "than the errors of its legs explain. Is a leg misread?"
         ),
+        "back_turned": tr(
+            "{count} of {rows} back bearings point the same way as their fore bearings: were they turned round before "
+            "they were written down? Nothing was changed."
+        ),
         "no_back_bearings": tr("There are no back bearings, so local attraction was not looked for."),
     }
 

@@ -9,6 +9,7 @@ from ..core.notation import CODES, DEFAULT_NULLS, parse_numbers, read_rows
 from .columns import column_or_empty
 from .i18n import tr
 from .places import Places
+from .remarks import Notes
 
 ANGLE_UNIT, NULL_VALUES = "ANGLE_UNIT", "NULL_VALUES"
 NOTHING = "null_value"
@@ -107,3 +108,28 @@ def places_at(locator, x, y):
     """
     crs = locator.projection
     return Places(x, y, *norths.own_lonlat(crs, x, y), *norths.wgs84_lonlat(crs, x, y))
+
+
+def known_declination(chunk, places, north, used):
+    """Declination of all rows whose place and date are known: rows that use none may have slipped by it too.
+
+    Parameters
+    ----------
+    chunk : Chunk
+    places : Places
+    north : NorthBlock
+    used : ndarray, shape (n,)
+        Declination of the rows that use one, NaN elsewhere. Units: degrees.
+
+    Returns
+    -------
+    ndarray, shape (n,)
+        NaN where it is not known. Units: degrees.
+    """
+    wanted = np.isnan(used)
+    if north.field_model is None:
+        return np.where(wanted, np.nan if north.declination is None else north.declination, used)
+    count = len(chunk)
+    none = np.zeros(count, dtype=bool)
+    found = north.field_model.at(chunk, places, np.zeros(count), north.dates, wanted, none, Notes(count))
+    return np.where(wanted, found.decl, used)

@@ -24,7 +24,7 @@ from ..gis.north_block import NorthBlock, add_north_parameters, north_refusal
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally
 from ..gis.schema import output_fields
-from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal
+from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, known_declination
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
 from .compass_report import write_report
@@ -275,24 +275,13 @@ class CheckCompass(AgonicAlgorithm):
             "decl_from": corrected.decl_from.tolist(),
             "read_date": corrected.read_date,
         }
-        decl = self._declination(chunk, here, north, corrected.decl)
+        decl = known_declination(chunk, here, north, corrected.decl)
         return Sights(chunk, notes, names, columns, decl, corrected.sigma, north.dates.years(chunk))
 
     def _names(self, chunk, parameters, context):
         cells = column_or_empty(chunk, self.field(parameters, self.COMPASS_FIELD, context))
         nameless = np.array([is_empty(cell) for cell in cells], dtype=bool)
         return ["" if empty else text_of(cell) for cell, empty in zip(cells, nameless, strict=True)], nameless
-
-    @staticmethod
-    def _declination(chunk, places, north, used):
-        """Declination of all rows that have a place and a date: true and grid rows may have slipped by it too."""
-        wanted = np.isnan(used)
-        if north.field_model is None:
-            return np.where(wanted, np.nan if north.declination is None else north.declination, used)
-        count = len(chunk)
-        none = np.zeros(count, dtype=bool)
-        found = north.field_model.at(chunk, places, np.zeros(count), north.dates, wanted, none, Notes(count))
-        return np.where(wanted, found.decl, used)
 
     # -- compasses ----------------------------------------------------------------------------------------------------
 

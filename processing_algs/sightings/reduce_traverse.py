@@ -20,7 +20,7 @@ from qgis.core import (
 )
 
 from ..base import DONE, READ, REJECTED, WARNED, AgonicAlgorithm
-from ..core import norths, rays, traverse
+from ..core import compass_check, norths, rays, traverse
 from ..core.angles import difference, wrap360
 from ..core.blunders import Finding
 from ..core.cells import is_empty, text_of
@@ -32,7 +32,7 @@ from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally, run_warning
 from ..gis.schema import output_fields
-from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, places_at
+from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, known_declination, places_at
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
 from .traverse_report import write_report
@@ -77,6 +77,11 @@ LEG_FIELDS = [
 ]
 SLOPE, HORIZONTAL = "slope", "horizontal"
 STRONG = 10.0  # residual from which on a misreading is likelier than attraction. Units: degrees
+TURNED, MOST, ENOUGH = (
+    170.0,
+    0.8,
+    3,
+)  # residual, share and number of legs that look as if back bearings were turned round
 LARGE_GAP = 3.03  # gap, in sigmas, that one traverse in a hundred has by chance
 
 
@@ -120,6 +125,8 @@ class Solved:
         The norths at the legs' starts.
     correction_at_end : ndarray, shape (n,)
         What takes a bearing read at the leg's end to true north. Units: degrees.
+    decl : ndarray, shape (n,)
+        Declination at the legs' starts, also of rows that use none; NaN where it is not known. Units: degrees.
     turn : ndarray, shape (n,)
         True north at each leg's start, from the north of the frame. Units: degrees.
     attraction : traverse.Attraction
@@ -135,6 +142,7 @@ class Solved:
 
     corrected: object
     correction_at_end: np.ndarray
+    decl: np.ndarray
     turn: np.ndarray
     attraction: traverse.Attraction
     step: np.ndarray
@@ -558,6 +566,7 @@ class ReduceTraverse(AgonicAlgorithm):
         return Solved(
             corrected,
             at_end.correction,
+            known_declination(legs.chunk, places[0], north, corrected.decl),
             turns[at],
             attraction,
             step,
@@ -579,6 +588,10 @@ class ReduceTraverse(AgonicAlgorithm):
         allowed = max(within, 2.0 * np.sqrt(2.0) * sigma)
         strong = both & (np.abs(found.before) > STRONG)
         notes.add_where(strong, "strong_attraction", rejects=False, value=np.round(found.before, 1))
+        slips = compass_check.hypotheses(found.before, solved.decl, np.sqrt(2.0) * sigma)
+        for slip in (compass_check.ONE_DECLINATION, compass_check.TWO_DECLINATIONS):
+            value, decl = np.round(found.before, 1), np.round(solved.decl, 1)
+            notes.add_where(both & (slips == slip), slip, rejects=False, value=value, decl=decl)
         left = both & (np.abs(found.after) > allowed)
         notes.add_where(left, "fore_back", rejects=False, value=np.round(found.after, 1))
         notes.add_where(both & ~found.free, "no_clean_line", rejects=False)
@@ -590,6 +603,10 @@ class ReduceTraverse(AgonicAlgorithm):
         found = []
         if not self.given(parameters, self.BACK_FIELD):
             found.append(Finding("no_back_bearings", {}))
+        before = solved.attraction.before[~np.isnan(solved.attraction.before)]
+        turned = int(np.sum(np.abs(before) > TURNED))
+        if turned >= max(ENOUGH, MOST * len(before)):
+            found.append(Finding("back_turned", {"count": turned, "rows": len(before)}))
         laid = solved.places
         if not laid.closing.size:
             found.append(Finding("traverse_open", {}))

@@ -285,6 +285,35 @@ def test_a_leg_read_one_way_from_a_station_not_known_is_marked(make_points, run)
     assert "no back bearings" in " ".join(result["warnings"])
 
 
+def test_a_residual_near_the_declination_is_suspected_of_a_correction_at_one_end(make_points, run):
+    rows = [("A", "B", 40, 220, 100), ("B", "C", 60, 252, 100), ("C", "D", 75, 231, 100), ("D", "E", 20, 205, 100)]
+    given = {"NORTH": "magnetic", "MODEL": "given", "DECLINATION": 12.0}
+    result = reduce(run, table(make_points, rows), **given)
+    assert [leg["code"] for leg in result["legs"]] == [
+        None,
+        "strong_attraction;near_declination",
+        "strong_attraction;near_twice",
+        None,
+    ]
+    assert result["legs"][1]["res_before"] == pytest.approx(12.0, abs=0.01)  # meridians converge
+    assert "Nothing was changed" in result["legs"][1]["remark"]
+
+
+def test_back_bearings_written_turned_round_are_suspected_not_used(make_points, run):
+    rows = [("A", "B", 40, 41, 100), ("B", "C", 60, 60, 100), ("C", "D", 75, 74, 100)]
+    result = reduce(run, table(make_points, rows))
+    assert {leg["code"] for leg in result["legs"]} == {"opposed"}
+    assert "3 of 3 back bearings point the same way" in " ".join(result["warnings"])
+
+
+def test_the_start_may_name_a_crs_of_its_own(make_points, run):
+    truth = Truth()
+    layer = table(make_points, truth.rows())
+    result = reduce(run, layer, START=truth.start("EPSG:4326"), CRS="EPSG:25832")
+    assert result["OUTPUT"].crs().authid() == "EPSG:25832"
+    assert GEOD.inv(*truth.places["D"], *lonlat(result, "D"))[2] < 0.02
+
+
 def test_a_blunder_that_breaks_the_closure_is_told(make_points, run):
     truth = Truth()
     rows = truth.rows()
