@@ -7,6 +7,7 @@ rest are rules of the plugin repository and of Qt 6 that the general linter does
 import ast
 import sys
 
+from qgis import core
 from shipped import ROOT, python_files, short
 
 STEPS = tuple(
@@ -124,6 +125,8 @@ class Inspector(ast.NodeVisitor):
         owner, member = node.value.id, node.attr
         if owner == "Qt":
             return True
+        if isinstance(getattr(getattr(core, owner, None), member, None), type):
+            return False  # the enumeration itself, not a member of it
         return owner[0] == "Q" and member[0].isupper() and not member.isupper()
 
     def _outside(self, node, module, member=None):
