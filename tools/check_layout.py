@@ -7,7 +7,6 @@ rest are rules of the plugin repository and of Qt 6 that the general linter does
 import ast
 import sys
 
-from qgis import core
 from shipped import ROOT, python_files, short
 
 STEPS = tuple(
@@ -125,9 +124,12 @@ class Inspector(ast.NodeVisitor):
         owner, member = node.value.id, node.attr
         if owner == "Qt":
             return True
-        if isinstance(getattr(getattr(core, owner, None), member, None), type):
-            return False  # the enumeration itself, not a member of it
-        return owner[0] == "Q" and member[0].isupper() and not member.isupper()
+        if owner[0] != "Q" or not member[0].isupper() or member.isupper():
+            return False
+        from qgis import core  # noqa: PLC0415  (slow to import, and seldom needed)
+
+        # The enumeration itself is not a member of it.
+        return not isinstance(getattr(getattr(core, owner, None), member, None), type)
 
     def _outside(self, node, module, member=None):
         top = module.split(".")[0]
