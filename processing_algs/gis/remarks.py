@@ -136,7 +136,7 @@ def sentences():
             "Lies {value} degrees from the other readings of this compass; they scatter by {sigma} degrees."
         ),
         "no_compass": tr("The row does not say with which compass it was read; such rows are taken as one compass."),
-        "few_readings": tr("Only {count} readings; three or more along different lines tell an index error."),
+        "few_readings": tr("Readings used: {count}. Three or more along different lines tell an index error."),
         "drifts": tr("Its error changes by {value} degrees a year, more than the readings' uncertainty explains."),
         "index_found": tr(
             "Its error of {value} degrees is more than its uncertainty explains: to allow for it, subtract it from the "

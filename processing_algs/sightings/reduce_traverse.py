@@ -235,7 +235,10 @@ class ReduceTraverse(AgonicAlgorithm):
             QgsProcessingParameterFeatureSink(
                 self.OUTPUT, tr("Stations of the traverse"), Qgis.ProcessingSourceType.VectorPoint
             ),
-            tr("A point for each station, with the correction for its local attraction and its uncertainty."),
+            tr(
+                "A point for each station, with the correction for its local attraction and its uncertainty; with a "
+                "third coordinate where all heights are known."
+            ),
         )
         self.add(
             QgsProcessingParameterFeatureSink(
@@ -364,6 +367,8 @@ class ReduceTraverse(AgonicAlgorithm):
             return tr("Slope distances need vertical angles: give ANGLE_FIELD.")
         if self.given(parameters, self.ANGLE_FIELD) and not self.given(parameters, self.ANGLE_MEANS):
             return tr("ANGLE_FIELD is given, so ANGLE_MEANS must say what the angle is.")
+        if self.given(parameters, self.START_HEIGHT) and not self.given(parameters, self.ANGLE_FIELD):
+            return tr("Heights need vertical angles: give ANGLE_FIELD, or leave START_HEIGHT empty.")
         return None
 
     def _known_refusal(self, parameters, context):
@@ -391,13 +396,16 @@ class ReduceTraverse(AgonicAlgorithm):
         crs = self._crs(parameters, context)
         locator, shapes = Locator(crs), MapShapes(crs)
         features = [feature for chunk in chunks(source, feedback, stop=30.0) for feature in chunk.features]
+        if feedback.isCanceled():
+            return {}
+        if not features:
+            raise QgsProcessingException(tr("There is no leg in the table."))
         notes = Notes(len(features))
         legs = self._legs(Chunk(features, source.fields()), parameters, context, notes)
         known, centre = self._known(parameters, context, legs, locator, crs)
         north = NorthBlock(self, parameters, context, locator)
         north.survey(legs.chunk)
-        if not feedback.isCanceled():
-            north.refuse_undated()
+        north.refuse_undated()
         fields, renamed = output_fields(
             source.fields(),
             LEG_FIELDS,
@@ -639,7 +647,7 @@ class ReduceTraverse(AgonicAlgorithm):
 
     def _write_stations(self, parameters, context, feedback, solved, shapes, crs, columns):
         fields, _ = output_fields([], STATION_FIELDS, short_names=False, key_is_unique=True)
-        flat = not self.given(parameters, self.START_HEIGHT)
+        flat = _is_flat(solved)
         kind = Qgis.WkbType.Point if flat else Qgis.WkbType.PointZ
         writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, kind, crs)
         with writer:
@@ -649,7 +657,7 @@ class ReduceTraverse(AgonicAlgorithm):
         return {self.OUTPUT: writer.destination}
 
     def _write_legs(self, parameters, context, feedback, legs, solved, shapes, crs, fields, notes):
-        flat = not self.given(parameters, self.START_HEIGHT)
+        flat = _is_flat(solved)
         kind = Qgis.WkbType.LineString if flat else Qgis.WkbType.LineStringZ
         heights, lines = solved.heights.after[:, 0], []
         for row in range(len(legs.chunk)):
@@ -703,6 +711,11 @@ def _written(chunk, field):
     cells = np.full(len(chunk), "", dtype=object)
     cells[:] = ["" if is_empty(cell) else text_of(cell) for cell in column_or_empty(chunk, field)]
     return cells
+
+
+def _is_flat(solved):
+    """Whether some place has no height: a layer with heights for some of its points is refused by many files."""
+    return bool(np.isnan(solved.heights.after[~np.isnan(solved.lon), 0]).any())
 
 
 def _flat(geometry):

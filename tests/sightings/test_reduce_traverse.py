@@ -5,7 +5,7 @@ import pytest
 from agonic.processing_algs.core import geomagnetism
 from agonic.processing_algs.core.norths import from_local, own_lonlat, true_azimuth
 from pyproj import Geod, Transformer
-from qgis.core import QgsProcessingException, QgsVariantUtils
+from qgis.core import QgsProcessingException, QgsVariantUtils, QgsVectorLayer
 
 GEOD = Geod(ellps="WGS84")
 FIELDS = ["at:string", "to:string", "fore:double", "back:double", "dist:double"]
@@ -16,6 +16,8 @@ LEG_FIELDS = {
     "BACK_FIELD": "back",
     "DISTANCE_FIELD": "dist",
 }
+
+USUAL = {"DISTANCE_MEANS": "horizontal", "NORTH": "true", "START": "500000,6100000", "CRS": "EPSG:25832"}
 
 
 def rows_of(layer):
@@ -35,10 +37,11 @@ def table(make_points, rows, fields=FIELDS):
 
 def reduce(run, layer, **more):
     """Run it, by default on horizontal distances and bearings that are true already."""
-    usual = {"DISTANCE_MEANS": "horizontal", "NORTH": "true", "START": "500000,6100000", "CRS": "EPSG:25832"}
-    result = run("reduce_traverse", {"INPUT": layer, "LEGS": "TEMPORARY_OUTPUT", **LEG_FIELDS, **usual, **more})
+    result = run("reduce_traverse", {"INPUT": layer, "LEGS": "TEMPORARY_OUTPUT", **LEG_FIELDS, **USUAL, **more})
     result["legs"] = rows_of(result["LEGS"])
-    result["stations"] = {row["station"]: row for row in rows_of(result["OUTPUT"])}
+    stations = result["OUTPUT"]
+    stations = QgsVectorLayer(stations, "stations", "ogr") if isinstance(stations, str) else stations
+    result["stations"] = {row["station"]: row for row in rows_of(stations)}
     return result
 
 
@@ -177,22 +180,39 @@ def test_a_second_known_point_closes_the_traverse(make_points, run):
 def test_slope_distances_and_vertical_angles_give_length_and_height(make_points, run):
     # 306.68 m along +12 degrees are 300 m level and 63.77 m up; curvature and refraction at 300 m add 0.006 m.
     fields = [*FIELDS, "vert:double"]
-    rows = [("A", "B", 40, 220, 306.68, 12.0), ("B", "C", 130, 310, 50.0, -20.0), ("C", "D", 90, 270, 10.0, None)]
+    rows = [("A", "B", 40, 220, 306.68, 12.0), ("B", "C", 130, 310, 50.0, -20.0)]
     common = {"DISTANCE_MEANS": "slope", "ANGLE_FIELD": "vert", "START_HEIGHT": 100.0}
     result = reduce(run, table(make_points, rows, fields), ANGLE_MEANS="degrees_up", **common)
-    assert [leg["length"] for leg in result["legs"]] == pytest.approx([299.98, 46.98, 10.0], abs=0.01)
+    assert [leg["length"] for leg in result["legs"]] == pytest.approx([299.98, 46.98], abs=0.01)
     height = result["stations"]["B"]["elev"]
     assert height == pytest.approx(100 + 306.68 * np.sin(np.radians(12)) + 0.0062, abs=1e-3)
     assert result["stations"]["C"]["elev"] == pytest.approx(height - 50 * np.sin(np.radians(20)), abs=1e-3)
-    assert result["stations"]["D"]["elev"] is None
-    assert result["legs"][2]["code"] == "no_slope"
     assert result["stations"]["B"]["geometry"].get().z() == pytest.approx(height)
     # Half a degree over 300 m, by the slope of the tangent; and one percent of the distance.
     expected = np.hypot(299.98 * np.radians(0.5) / np.cos(np.radians(12)) ** 2, 0.01 * 299.98 * np.tan(np.radians(12)))
     assert result["stations"]["B"]["sig_elev"] == pytest.approx(expected, rel=1e-3)
-    rows = [(*row[:5], None if row[5] is None else 90 - row[5]) for row in rows]
+    rows = [(*row[:5], 90 - row[5]) for row in rows]
     again = reduce(run, table(make_points, rows, fields), ANGLE_MEANS="zenith", **common)
     assert again["stations"]["B"]["elev"] == pytest.approx(height)
+
+
+@pytest.mark.parametrize("kind", ["shp", "gpkg"])
+def test_a_leg_without_its_vertical_angle_is_taken_as_level_and_ends_without_a_height(make_points, run, tmp_path, kind):
+    fields = [*FIELDS, "vert:double"]
+    rows = [("A", "B", 40, 220, 306.68, 12.0), ("C", "D", 90, 270, 10.0, 95.0), ("B", "C", 90, 270, 10.0, None)]
+    common = {"DISTANCE_MEANS": "slope", "ANGLE_FIELD": "vert", "ANGLE_MEANS": "degrees_up", "START_HEIGHT": 100.0}
+    files = {key: str(tmp_path / f"{key}.{kind}") for key in ("OUTPUT", "LEGS")}
+    result = run(
+        "reduce_traverse", {"INPUT": table(make_points, rows, fields), **LEG_FIELDS, **USUAL, **common, **files}
+    )
+    stations = {row["station"]: row for row in result["rows"]}
+    assert stations["B"]["elev"] > 160.0
+    assert stations["C"]["elev"] is None
+    assert stations["C"]["status"] == "ok"
+    assert result["DONE"] == 2
+    legs = rows_of(QgsVectorLayer(result["LEGS"], "legs", "ogr"))
+    assert [leg["code"] for leg in legs] == [None, "slope_range", "no_slope"]
+    assert legs[2]["length"] == pytest.approx(10.0)
 
 
 def test_without_the_height_of_the_start_there_are_no_heights(make_points, run):
@@ -344,6 +364,15 @@ def test_the_report_tells_closure_stations_and_method(make_points, run, tmp_path
     assert "in proportion to their length" in text
 
 
+def test_a_table_without_legs_is_refused_and_leaves_what_is_there(make_points, run, tmp_path):
+    old = tmp_path / "stations.gpkg"
+    reduce(run, table(make_points, CLASSIC), OUTPUT=str(old))
+    before = old.read_bytes()
+    with pytest.raises(QgsProcessingException, match="no leg"):
+        reduce(run, table(make_points, []), OUTPUT=str(old))
+    assert old.read_bytes() == before
+
+
 @pytest.mark.parametrize(
     ("change", "message"),
     [
@@ -354,6 +383,7 @@ def test_the_report_tells_closure_stations_and_method(make_points, run, tmp_path
         ({"END_STATION": "B"}, "needed together"),
         ({"END": "500000,6100100", "END_STATION": "A"}, "are the same station"),
         ({"START_STATION": "Z"}, 'at a station "Z"'),
+        ({"START_HEIGHT": 10.0}, "Heights need vertical angles"),
         ({"CRS": None}, "no coordinate reference system"),
         ({"NORTH": "magnetic"}, "need a date"),
     ],
