@@ -30,6 +30,21 @@ def carried(section, east, north, towards=np.nan, reach=1000.0, *, every=False, 
 # Apparent dips and their exaggeration
 
 
+# Apparent dips printed in textbooks. Columns: dip, angle between section and strike, printed apparent dip, tolerance.
+# Units: degrees. Brady & Brown give whole degrees read off a stereographic net: 0.5.
+PRINTED = [
+    (82, 75, 81.72, 0.005),  # Savage, B., structural geology course, chapter 4, problem 4.2
+    (44, 60, 40.0, 0.5),  # Brady & Brown, Rock Mechanics for Underground Mining, 2004, app. A.5, pp. 571-572
+]
+
+
+@pytest.mark.parametrize(("dip", "from_strike", "printed", "tolerance"), PRINTED)
+@pytest.mark.parametrize("strike", [20.0, 133.0, 247.0, 359.0])
+def test_apparent_dip_on_a_section_is_the_printed_one(dip, from_strike, printed, tolerance, strike):
+    seen = se.seen_dip(dip, strike + 90, strike + np.array([from_strike, -from_strike]))
+    np.testing.assert_allclose(seen, [printed, -printed], atol=tolerance)
+
+
 # Angles of a section with a bed, worked independently with plane trigonometry, and one drawn angle.
 # Columns: dip direction, dip, azimuth of drawing, apparent dip. Units: degrees. Tolerance: the rounding of the last
 # printed digit. Common practice; the traps are cosine for sine of the angle from strike (29.1 for 8.5) and a lost sign.
