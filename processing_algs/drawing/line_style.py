@@ -28,13 +28,17 @@ from .parts import number_text, picture, side_of
 
 # What a legend draws has no length of its own; this is the length QGIS gives it at first. Units: mm.
 LEGEND_MM = 7.0
-# Length of a line on paper. The map's CRS is in degrees, feet or metres; the scale of a map in degrees is that along
-# the parallel through its middle.
+# Length of a line on paper: the map's CRS is in metres, feet or degrees. For degrees QGIS has a formula of its own for
+# the scale, which is undone here: it takes a degree for a 180th of the way over the pole to the other side.
+LATITUDE = "radians(y(@map_extent_center))"
+DEGREE = (
+    f"(6378000 * (1 - 0.0065743) / (1 - 0.0065743 * sin({LATITUDE}) ^ 2) ^ 1.5 * (pi() - 2 * abs({LATITUDE})) / 180)"
+)
 PART = "coalesce(geometry_n($geometry, @geometry_part_num), $geometry)"
 LENGTH_MM = (
     f"coalesce(length(transform({PART}, {LAYER_CRS}, {MAP_CRS}))"
-    " * CASE WHEN @map_crs_acronym = 'longlat' THEN 111319.49 * cos(radians(y(@map_extent_center)))"
-    " WHEN @map_crs_definition LIKE '%+units=us-ft%' THEN 0.3048006 "
+    f" * CASE WHEN @map_crs_acronym = 'longlat' THEN {DEGREE}"
+    " WHEN @map_crs_definition LIKE '%+units=us-ft%' THEN 0.3048006"
     " WHEN @map_crs_definition LIKE '%+units=ft%' THEN 0.3048 ELSE 1 END"
     f" * 1000 / @map_scale, {LEGEND_MM})"
 )
