@@ -251,7 +251,7 @@ def inside(found, truth):
 
 # Layouts of stations or landmarks, place sought, whether it is an observer, wrong turn, error of the declination, and
 # the least and greatest share of 2,000 ellipses that hold the truth. With 2,000 trials the share itself has a 1-sigma
-# of 0.5 %; where the turn is hardly solved (the last), errors no longer lie on straight lines and ellipses are made wider.
+# of 0.5 %; where the turn is hardly solved (the last), errors lie on curves and ellipses are made wider.
 LAYOUTS = [
     ([(0, 0), (1000, 0)], (500, 900), False, 0.0, 0.0, 0.93, 0.97),
     ([(0, 0), (1000, 0), (300, -800)], (500, 900), False, 0.0, 0.0, 0.93, 0.97),
