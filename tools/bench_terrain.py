@@ -20,6 +20,7 @@ UTM = "EPSG:32633"
 WEST, NORTH = 500000.0, 6100000.0
 POINTS, ROWS, CELLS, LARGE = 1_000_000, 200_000, 2000, 20_000
 RUNS = 3
+READ = 200  # places that planes_along_traces reads on one of these lines
 
 
 def ratios():
@@ -106,16 +107,41 @@ def sampler(folder, dem):
 
 
 def whole_algorithm(folder, dem):
-    """A whole algorithm that samples heights, and slopes too, against sampling alone; both write a GeoPackage."""
-    points, _, _ = write_points(Path(folder, "holes.gpkg"), ROWS)
+    """Whole algorithms that sample heights, and slopes too, against sampling alone; all write a GeoPackage.
+
+    The one gives a row for each place, with eight fields more than sampling adds; the other reads as many places along
+    lines and gives a row for each line.
+    """
+    points, x, y = write_points(Path(folder, "holes.gpkg"), ROWS)
     planes, _, _ = write_points(Path(folder, "planes.gpkg"), 20, ("strike", "dip", "top"), (40.0, 0.0, 100.0))
     given = {"INPUT": points, "PLANES": planes, "PLANE_HEIGHT_FIELD": "top", "DEM": dem}
-    ours = seconds(lambda: run("agonic:depth_to_plane", **given, OUTPUT=str(Path(folder, "a.gpkg"))))
+    rows = seconds(lambda: run("agonic:depth_to_plane", **given, OUTPUT=str(Path(folder, "a.gpkg"))))
+    lines = write_lines(x[: ROWS // READ], y[: ROWS // READ])
+    given = {"INPUT": lines, "WINDOW": 0.0, "DEM": dem}
+    along = seconds(lambda: run("agonic:planes_along_traces", **given, OUTPUT=str(Path(folder, "c.gpkg"))))
     theirs = seconds(
         lambda: run("native:rastersampling", INPUT=points, RASTERCOPY=dem, OUTPUT=str(Path(folder, "b.gpkg")))
     )
-    what = f"depth_to_plane, {ROWS:,} points to GeoPackage, against native:rastersampling"
-    return [(what, ours / theirs, "at most 1.5")]
+    against = f"{ROWS:,} places to GeoPackage, against native:rastersampling"
+    return [
+        (f"planes_along_traces, {against}", along / theirs, "at most 1.5"),
+        (f"depth_to_plane, eight fields for each of {against}", rows / theirs, "at most 1.5"),
+    ]
+
+
+def write_lines(x, y):
+    """Bent lines of 2 km from places toward the middle of the DEM."""
+    layer = QgsVectorLayer(f"LineString?crs={UTM}", "lines", "memory")
+    turn, step = np.linspace(0.0, 1.5, 40), 2000.0 / 40
+    features = []
+    for one, two in zip(x, y, strict=True):
+        toward = np.arctan2(NORTH - CELLS * 5 - two, WEST + CELLS * 5 - one) + turn - 0.75
+        steps = np.cumsum(step * np.stack([np.cos(toward), np.sin(toward)]), axis=1).T
+        feature = QgsFeature(layer.fields())
+        feature.setGeometry(QgsGeometry.fromPolylineXY([QgsPointXY(one + a, two + b) for a, b in steps]))
+        features.append(feature)
+    layer.dataProvider().addFeatures(features)
+    return layer
 
 
 def traces(folder, dem):

@@ -210,8 +210,9 @@ def off_cone(
         Their zero lines bound the ground on the side the pole points to, and on the other. All edges and the trace
         itself meet in the point, where the plane is known to be. Units: metres.
     """
-    distance = np.asarray(distance, dtype=float)
-    reach = np.hypot(away, rise) * np.sin(np.radians(sigma))
+    distance, away, rise = (np.asarray(values, dtype=float) for values in (distance, away, rise))
+    # Not hypot: no overflow threatens here, and it takes three times as long.
+    reach = np.sqrt(away * away + rise * rise) * np.sin(np.radians(sigma))
     return np.asarray(distance - reach), np.asarray(distance + reach)
 
 

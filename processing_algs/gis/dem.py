@@ -141,7 +141,6 @@ class Dem:
         lon, lat = np.asarray(lon, dtype=float), np.asarray(lat, dtype=float)
         reach = max(float(reach), 1.0)
         column, row = self.cells_of(lon, lat, WGS84)
-        here = self._between(column, row)
         parts = []
         for place in _beside(lon, lat, reach):
             across, down = (other - own for other, own in zip(self.cells_of(*place, WGS84), (column, row), strict=True))
@@ -150,9 +149,13 @@ class Dem:
             ahead, behind = (
                 self._between(column + sign * longer * across, row + sign * longer * down) for sign in (1.0, -1.0)
             )
-            rise = np.where(np.isnan(ahead), here - behind, np.where(np.isnan(behind), ahead - here, ahead - behind))
-            both = np.isfinite(ahead) & np.isfinite(behind)
-            parts.append(rise / (longer * np.where(both, 2.0 * reach, reach)))
+            rise, way = ahead - behind, np.full(len(ahead), 2.0 * reach)
+            alone = np.flatnonzero(np.isnan(rise))
+            if alone.size:
+                here = self._between(column[alone], row[alone])
+                rise[alone] = np.where(np.isnan(ahead[alone]), here - behind[alone], ahead[alone] - here)
+                way[alone] = reach
+            parts.append(rise / (longer * way))
         return np.nan_to_num(np.stack(parts, axis=-1))
 
     def cell_size(self, lon, lat):

@@ -6,8 +6,8 @@ from pathlib import Path
 import numpy as np
 from osgeo import gdal, ogr
 
-# Cells of one surface that are kept in memory; larger ones go through a file.
-IN_MEMORY = 8_000_000
+# Cells of all surfaces together that are kept in memory, 64 MB; more go through a file.
+IN_MEMORY = 16_000_000
 
 
 class ZeroLines:

@@ -187,8 +187,9 @@ class OutcropTrace(PlaneAlgorithm):
             if feedback.isCanceled():
                 return whole
             heights, part = window.heights(first, last), frame.rows(first, last)
-            away = np.hypot(part.toward(1.0, 0.0), part.toward(0.0, 1.0))
-            whole = whole and not np.isnan(heights[away <= radius]).any()
+            east, north = part.toward(1.0, 0.0), part.toward(0.0, 1.0)
+            away = np.sqrt(east * east + north * north)
+            whole = whole and not (np.isnan(heights) & (away <= radius)).any()
             # A line drawn half a cell beyond its last cell is off; these cells lie outside the radius.
             heights[away > radius + 1.5 * cell] = np.nan
             distance = off_plane(part, heights, seen.normal, seen.height)
