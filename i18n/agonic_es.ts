@@ -1325,8 +1325,8 @@
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
-      <source>Only {count} readings; three or more along different lines tell an index error.</source>
-      <translation>Solo {count} lectura(s); hacen falta tres o más, en líneas distintas, para conocer el error de índice.</translation>
+      <source>Readings used: {count}. Three or more along different lines tell an index error.</source>
+      <translation>Lecturas usadas: {count}. Hacen falta tres o más, en líneas distintas, para conocer el error de índice.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -1427,6 +1427,11 @@
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The traverse misses by {gap} m over {around} m where it closes with the leg from {start} to {end}, more than the errors of its legs explain. Is a leg misread?</source>
       <translation>La poligonal tiene un error de cierre de {gap} m en {around} m, donde cierra con el lado de {start} a {end}; es más de lo que explican los errores de sus lados. ¿Hay algún lado mal leído?</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>{count} of {rows} back bearings point the same way as their fore bearings: were they turned round before they were written down? Nothing was changed.</source>
+      <translation>{count} de {rows} azimutes inversos tienen el mismo sentido que los directos: ¿se les sumaron 180 grados antes de anotarlos? No se cambió nada.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -3226,6 +3231,11 @@ FIGURE acaba en .pdf, .svg o .png; cada corte es una página. PACKAGE es un GeoP
     </message>
     <message>
       <location filename="../processing_algs/sections/draw_section.py" />
+      <source>Section {name} is {size} m large on paper at this scale and exaggeration; {most} m is the most.</source>
+      <translation>El corte {name} ocupa {size} m en el papel con esta escala y esta exageración; el máximo es {most} m.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sections/draw_section.py" />
       <source>PACKAGE: {name} holds the layer {layer}, which is no section; choose another file.</source>
       <translation>PACKAGE: {name} contiene la capa {layer}, que no es de un corte; elija otro archivo.</translation>
     </message>
@@ -3912,8 +3922,8 @@ Donde la poligonal vuelve a una estación, o acaba en un segundo punto conocido,
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
-      <source>A point for each station, with the correction for its local attraction and its uncertainty.</source>
-      <translation>Un punto por estación, con la corrección por su atracción local y su incertidumbre.</translation>
+      <source>A point for each station, with the correction for its local attraction and its uncertainty; with a third coordinate where all heights are known.</source>
+      <translation>Un punto por estación, con la corrección por su atracción local y su incertidumbre; con tercera coordenada si se conocen todas las cotas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
@@ -4057,8 +4067,18 @@ Donde la poligonal vuelve a una estación, o acaba en un segundo punto conocido,
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>Heights need vertical angles: give ANGLE_FIELD, or leave START_HEIGHT empty.</source>
+      <translation>Las cotas necesitan ángulos verticales: indique ANGLE_FIELD o deje START_HEIGHT vacío.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>END and END_STATION are needed together.</source>
       <translation>END y END_STATION van siempre juntos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <source>There is no leg in the table.</source>
+      <translation>No hay ningún lado en la tabla.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
@@ -4082,8 +4102,8 @@ Donde la poligonal vuelve a una estación, o acaba en un segundo punto conocido,
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
-      <source>Both bearings of a leg were counted from true north at its start. A leg whose fore and back bearing agree is taken as free of local attraction at both ends, and corrections are carried on from there; where they meet and disagree, the rest is spread evenly. Two stations attracted alike look free too: bearings alone cannot tell. Where no free leg leads, the mean of fore bearing and back bearing turned round was taken. What the traverse misses by was spread over the legs in proportion to their length. Uncertainties are 1-sigma.</source>
-      <translation>Los dos azimutes de un lado se refirieron al norte verdadero en su inicio. Un lado cuyos azimutes directo e inverso concuerdan se toma como libre de atracción local en ambos extremos, y desde él se llevan las correcciones; donde se encuentran y no coinciden, la diferencia se reparte por igual. Dos estaciones atraídas por igual también parecen libres: los azimutes solos no lo distinguen. Adonde no llega ningún lado libre, se tomó la media del azimut directo y del inverso girado 180 grados. El error de cierre de la poligonal se repartió entre los lados en proporción a su longitud. Las incertidumbres son de 1 sigma.</translation>
+      <source>Bearings were counted from true north where they were read. A leg whose fore and back bearing agree is taken as free of local attraction at both ends, and corrections are carried on from there; where they meet and disagree, the rest is spread evenly. Two stations attracted alike look free too: bearings alone cannot tell. Where no free leg leads, the mean of fore bearing and back bearing turned round was taken. What the traverse misses by was spread over the legs in proportion to their length. Uncertainties are 1-sigma.</source>
+      <translation>Los azimutes se refirieron al norte verdadero del lugar donde se leyeron. Un lado cuyos azimutes directo e inverso concuerdan se toma como libre de atracción local en ambos extremos, y desde él se llevan las correcciones; donde se encuentran y no coinciden, la diferencia se reparte por igual. Dos estaciones atraídas por igual también parecen libres: los azimutes solos no lo distinguen. Adonde no llega ningún lado libre, se tomó la media del azimut directo y del inverso girado 180 grados. El error de cierre de la poligonal se repartió entre los lados en proporción a su longitud. Las incertidumbres son de 1 sigma.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
@@ -4406,7 +4426,7 @@ La fila que no se puede dibujar lleva una marca propia y el motivo en el campo r
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Style lines</source>
-      <translation type="unfinished" />
+      <translation>Simbolizar líneas</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
@@ -4415,259 +4435,265 @@ La fila que no se puede dibujar lleva una marca propia y el motivo en el campo r
 Whatever has a side has it to the right of the direction in which the line was drawn: ball and bar and half circles on the side that dropped, teeth and ticks on the upper plate, boxes on the side that rose.
 
 Fields of GeMS (Type, IsConcealed, ExistenceConfidence, IdentityConfidence, LocationConfidenceMeters) are found by their names. A half-width in metres needs the scale of the map. A line whose type is not known is drawn as such, and never as a contact.</source>
-      <translation type="unfinished" />
+      <translation>Da a una capa de contactos, fallas y ejes de pliegue las líneas de FGDC-STD-013-2006: continuas donde están bien situadas, de trazos largos donde su situación es aproximada, de trazos cortos donde es inferida, de puntos donde están cubiertas, con interrogaciones donde su identidad o su existencia es dudosa.
+
+Lo que tiene un lado lo lleva a la derecha del sentido en que se dibujó la línea: bola y barra y semicírculos en el bloque hundido, dientes y trazos en el bloque superior, recuadros en el bloque levantado.
+
+Los campos de GeMS (Type, IsConcealed, ExistenceConfidence, IdentityConfidence, LocationConfidenceMeters) se encuentran por su nombre. Una semianchura en metros necesita la escala del mapa. La línea cuyo tipo no se conoce se dibuja como tal, nunca como contacto.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Contacts, faults, folds</source>
-      <translation type="unfinished" />
+      <translation>Contactos, fallas y pliegues</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Line layer.</source>
-      <translation type="unfinished" />
+      <translation>Capa de líneas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Type of line</source>
-      <translation type="unfinished" />
+      <translation>Tipo de línea</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Such as contact, fault, thrust fault, anticline, or a GeMS type.</source>
-      <translation type="unfinished" />
+      <translation>Por ejemplo contact (contacto), fault (falla), thrust fault (cabalgamiento), anticline (anticlinal), o un tipo de GeMS.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Your words for the types</source>
-      <translation type="unfinished" />
+      <translation>Sus palabras para los tipos</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Your word = type, such as F1=normal_fault;K=contact. Types: {types}.</source>
-      <translation type="unfinished" />
+      <translation>Su palabra = tipo, por ejemplo F1=normal_fault;K=contact. Tipos: {types}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Type of lines that do not say</source>
-      <translation type="unfinished" />
+      <translation>Tipo de las líneas que no lo indican</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Used where there is no field, or it is empty.</source>
-      <translation type="unfinished" />
+      <translation>Se usa donde no hay campo o está vacío.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>How well located, in words</source>
-      <translation type="unfinished" />
+      <translation>Exactitud de la situación, en palabras</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>{words}. Empty: by the half-width, and without one accurate.</source>
-      <translation type="unfinished" />
+      <translation>{words}. Vacío: según la semianchura; sin ella, accurate.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Your words for how well located</source>
-      <translation type="unfinished" />
+      <translation>Sus palabras para la exactitud de la situación</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Such as: obs=accurate;inf=inferred</source>
-      <translation type="unfinished" />
+      <translation>Por ejemplo: obs=accurate;inf=inferred</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Concealed</source>
-      <translation type="unfinished" />
+      <translation>Cubierta</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Y or N. Left empty: IsConcealed, where there is one.</source>
-      <translation type="unfinished" />
+      <translation>Y (sí) o N (no). Si se deja vacío: IsConcealed, si existe.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Confidence in the identity</source>
-      <translation type="unfinished" />
+      <translation>Confianza en la identidad</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>certain or questionable. Left empty: IdentityConfidence, where there is one.</source>
-      <translation type="unfinished" />
+      <translation>certain (segura) o questionable (dudosa). Si se deja vacío: IdentityConfidence, si existe.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Confidence in the existence</source>
-      <translation type="unfinished" />
+      <translation>Confianza en la existencia</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>certain or questionable. Left empty: ExistenceConfidence, where there is one.</source>
-      <translation type="unfinished" />
+      <translation>certain (segura) o questionable (dudosa). Si se deja vacío: ExistenceConfidence, si existe.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Half-width of the zone the line lies in (m)</source>
-      <translation type="unfinished" />
+      <translation>Semianchura de la zona en que está la línea (m)</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Left empty: LocationConfidenceMeters, where there is one and the scale is given.</source>
-      <translation type="unfinished" />
+      <translation>Si se deja vacío: LocationConfidenceMeters, si existe y se indica la escala.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Scale of the map (denominator)</source>
-      <translation type="unfinished" />
+      <translation>Escala del mapa (denominador)</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Such as 24000. Needed to tell from the half-width how well a line is located.</source>
-      <translation type="unfinished" />
+      <translation>Por ejemplo 24000. Hace falta para deducir de la semianchura la exactitud de la situación.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Approximate over (mm on the map)</source>
-      <translation type="unfinished" />
+      <translation>Aproximada a partir de (mm en el mapa)</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Half-width on the map over which a line is drawn as approximate.</source>
-      <translation type="unfinished" />
+      <translation>Semianchura en el mapa a partir de la cual una línea se dibuja como aproximada.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Inferred over (mm on the map)</source>
-      <translation type="unfinished" />
+      <translation>Inferida a partir de (mm en el mapa)</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Half-width on the map over which a line is drawn as inferred.</source>
-      <translation type="unfinished" />
+      <translation>Semianchura en el mapa a partir de la cual una línea se dibuja como inferida.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Styled lines</source>
-      <translation type="unfinished" />
+      <translation>Líneas simbolizadas</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>The input's fields, then symbol and what was noticed.</source>
-      <translation type="unfinished" />
+      <translation>Los campos de la entrada y, a continuación, el símbolo y las observaciones.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>LOCATION_FIELD is given, so MAP_SCALE is needed.</source>
-      <translation type="unfinished" />
+      <translation>Se indicó LOCATION_FIELD: hace falta MAP_SCALE.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>{field} is not used, since MAP_SCALE is not given.</source>
-      <translation type="unfinished" />
+      <translation>{field} no se usa, porque no se indicó MAP_SCALE.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>No field says how well the lines are located: all are drawn as accurate.</source>
-      <translation type="unfinished" />
+      <translation>Ningún campo indica con qué exactitud están situadas las líneas: todas se dibujan como bien situadas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/symbol_sheet.py" />
       <source>Explanation of symbols</source>
-      <translation type="unfinished" />
+      <translation>Explicación de los símbolos</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/symbol_sheet.py" />
       <source>Draws the explanation of the symbols that a layer uses, for the margin of the map: each symbol as large as on the map, its name and its number, as SVG, PDF or PNG with a clear ground.
 
 The layer is one that Correct compass readings, Style attitudes, Thin attitudes or Style lines has made; it may be of points or of lines. Numbers are those of FGDC-STD-013-2006; those that begin with ag. are our own.</source>
-      <translation type="unfinished" />
+      <translation>Dibuja la explicación de los símbolos que usa una capa, para el margen del mapa: cada símbolo al tamaño del mapa, con su nombre y su número, en SVG, PDF o PNG con fondo transparente.
+
+La capa es una hecha por «Corregir lecturas de brújula», «Simbolizar orientaciones», «Aclarar orientaciones según la escala» o «Simbolizar líneas»; puede ser de puntos o de líneas. Los números son los de FGDC-STD-013-2006; los que empiezan por ag. son propios.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/symbol_sheet.py" />
       <source>Layer with symbols</source>
-      <translation type="unfinished" />
+      <translation>Capa con símbolos</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/symbol_sheet.py" />
       <source>Points or lines with the field symbol.</source>
-      <translation type="unfinished" />
+      <translation>Puntos o líneas con el campo symbol.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/symbol_sheet.py" />
       <source>Title</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>Left empty: Explanation of map symbols. A blank for none.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>Columns</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>How many stand side by side.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>Dots to the inch of a PNG</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>SVG and PDF do not need it.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>Explanation</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>The ending of the name says which: .svg, .pdf or .png.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>Symbols explained</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>The layer has no field symbol. Style attitudes and Style lines add it.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>OUTPUT: the name must end in one of {endings}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>The layer has no symbol to explain.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/symbol_sheet.py" />
-      <source>{count} rows have no symbol of ours.</source>
-      <translation type="unfinished" />
+      <translation>Título</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/symbol_sheet.py" />
       <source>Explanation of map symbols</source>
-      <translation type="unfinished" />
+      <translation>Explicación de los símbolos del mapa</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Empty for none.</source>
+      <translation>Vacío: sin título.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Columns</source>
+      <translation>Columnas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>How many stand side by side.</source>
+      <translation>Cuántas van una junto a otra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Dots to the inch of a PNG</source>
+      <translation>Puntos por pulgada de un PNG</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>SVG and PDF do not need it.</source>
+      <translation>SVG y PDF no lo necesitan.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Explanation</source>
+      <translation>Explicación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>The ending of the name says which: .svg, .pdf or .png.</source>
+      <translation>La extensión del nombre dice cuál: .svg, .pdf o .png.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>Symbols explained</source>
+      <translation>Símbolos explicados</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>The layer has no field symbol. Style attitudes and Style lines add it.</source>
+      <translation>La capa no tiene el campo symbol. «Simbolizar orientaciones» y «Simbolizar líneas» lo añaden.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>OUTPUT: the name must end in one of {endings}.</source>
+      <translation>OUTPUT: el nombre debe acabar en una de estas extensiones: {endings}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>The layer has no symbol to explain.</source>
+      <translation>La capa no tiene ningún símbolo que explicar.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/symbols/symbol_sheet.py" />
+      <source>{count} rows have no symbol of ours.</source>
+      <translation>{count} fila(s) no tienen un símbolo de los nuestros.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/symbol_sheet.py" />
       <source>{count} symbols on {width:.1f} by {height:.1f} mm.</source>
-      <translation type="unfinished" />
+      <translation>{count} símbolos en {width:.1f} por {height:.1f} mm.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
