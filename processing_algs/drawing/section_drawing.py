@@ -28,6 +28,7 @@ LOOKS = {
 }
 BAND_MM = 2.4
 AXIS_TICK_MM = 1.5
+MARK_MM = 2.4  # room of the marks on ticks
 ELEV_EVERY_MM, DISTANCE_EVERY_MM = 8.0, 20.0
 DEPTH_MM = 28.0, 60.0  # room under the ground to draw in, at least and at most: as much as the ground rises
 SMALLEST_BEND = 2.0  # what turns less is a line that was drawn by hand. Units: degrees
@@ -74,11 +75,14 @@ class Tick:
         Its two ends in section space. Units: metres.
     label : str
         Number beside it; may be empty.
+    marked : bool
+        Whether a mark stands on its middle.
     """
 
     x: tuple
     y: tuple
     label: str
+    marked: bool = False
 
 
 @dataclass(frozen=True)
@@ -282,7 +286,12 @@ class _Draftsman:
 
     def _ticks(self):
         for tick in self.content.ticks:
-            self.board.add_line(np.array(tick.x) * self.x_mm, np.array(tick.y) * self.x_mm)
+            x, y = np.array(tick.x) * self.x_mm, np.array(tick.y) * self.x_mm
+            self.board.add_line(x, y)
+            if tick.marked:
+                length = np.hypot(x[1] - x[0], y[1] - y[0]) / (MARK_MM / 2)
+                aside, up = (y[0] - y[1]) / length, (x[1] - x[0]) / length
+                self.board.add_line([x.mean() - aside, x.mean() + aside], [y.mean() - up, y.mean() + up])
 
     def _axes(self):
         width, foot, head = self.content.length * self.x_mm, self.base * self.y_mm, self.top * self.y_mm

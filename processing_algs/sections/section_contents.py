@@ -39,7 +39,7 @@ def contents(lines, layers, ve):
     for row in _good(layers, "attitudes", found):
         x, y = _points(row.geometry()).T
         label = "" if row["tick"] == "vertical" else f"{abs(row['app_dip']):.0f}"
-        found[row["section"]].ticks.append(Tick(tuple(x), tuple(y), label))
+        found[row["section"]].ticks.append(Tick(tuple(x), tuple(y), label, row["tick"] != "inclined"))
     for content in found.values():
         content.ground.sort(key=lambda points: points[0, 0])
         content.units.sort(key=lambda unit: unit[1][0, 0])

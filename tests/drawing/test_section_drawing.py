@@ -85,6 +85,22 @@ def test_no_number_or_name_stands_over_the_ground_or_a_tick(seed):
         assert not ((x > left) & (x < right) & (y > bottom) & (y < top)).any(), text
 
 
+def test_no_number_stands_over_the_mark_of_a_tick():
+    what = content(0)
+    x, y = tick_ends(np.array([2000.0, 2070.0]), np.array([500.0, 500.0]), np.array([80.0, 5.0]), 120.0)
+    ticks = [Tick(tuple(a), tuple(b), "77", marked=True) for a, b in zip(x, y, strict=True)]
+    drawing = draw(replace(what, ticks=ticks), scale=SCALE, ve=1.0)
+    numbers = [box_of(text) for text in drawing.texts if text.what == "number"]
+    assert len(numbers) == 2
+    for tick in ticks:
+        middle = np.array([np.mean(tick.x), np.mean(tick.y)]) / MM
+        along = np.array([np.diff(tick.x)[0], np.diff(tick.y)[0]]) / np.hypot(np.diff(tick.x)[0], np.diff(tick.y)[0])
+        for side in (-1.0, -0.5, 0.5, 1.0):
+            px, py = middle + side * np.array([-along[1], along[0]])
+            for left, bottom, right, top in numbers:
+                assert not (left < px < right and bottom < py < top)
+
+
 def test_the_picture_holds_all_its_lettering():
     drawing = draw(content(60), scale=SCALE, ve=1.0)
     left, bottom, right, top = (side / MM for side in drawing.box)
