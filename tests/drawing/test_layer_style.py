@@ -462,6 +462,26 @@ def test_an_empty_layer_is_ready_for_every_symbol(make_layer):
     assert len(layer.renderer().categories()) == len(SYMBOLS) - 1  # no row is rejected yet
 
 
+@pytest.mark.parametrize("denominator", [9_000, 10_000, 25_000, 50_000, 60_000])
+def test_the_map_shows_what_its_scale_prints(denominator, make_points, draw):
+    """Symbols and numbers, counted as pieces of ink on a map of that scale."""
+    fields = ["symbol:string(12)", "strike:double", "label:string(8)", "plot_scale:integer"]
+    scales = [10_000, 25_000, 50_000, 0, None]
+    rows = [(500000 + 0.02 * denominator * n, 5e6, "06.01", None, None, scale) for n, scale in enumerate(scales)]
+    rows.append((500000 + 0.1 * denominator, 5e6, "06.02", 0.0, "7", 25_000))
+    layer = make_points(fields, rows, "EPSG:32633")
+    style_attitudes(layer)
+    wide, high = 0.14 * denominator, 0.02 * denominator
+    extent = QgsRectangle(
+        500000 - 0.02 * denominator, 5e6 - high / 2, 500000 + wide - 0.02 * denominator, 5e6 + high / 2
+    )
+    picture = draw([layer], QgsCoordinateReferenceSystem("EPSG:32633"), extent, (140.0, 20.0), 0, 254)
+    assert picture.settings.scale() == pytest.approx(denominator, rel=1e-3)
+    _, pieces = ndimage.label(picture.ink > 0.4, np.ones((3, 3)))
+    shown = sum(not scale or scale >= denominator for scale in scales)
+    assert pieces == shown + 2 * (denominator <= 25_000)  # a bar and its number
+
+
 def test_labels_can_be_left_out(make_layer):
     layer = make_layer(QgsCoordinateReferenceSystem("EPSG:32632"), [])
     style_attitudes(layer, labels=False)
