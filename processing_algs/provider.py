@@ -18,7 +18,9 @@ from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
 from .sightings.check_compass import CheckCompass
+from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
+from .sightings.sight_to_terrain import SightToTerrain
 from .symbols.style_attitudes import StyleAttitudes
 from .symbols.style_lines import StyleLines
 from .symbols.symbol_sheet import SymbolSheet
@@ -42,6 +44,8 @@ ALGORITHMS = (
     SectionAttitudes,
     SectionCrossings,
     DrawSection,
+    SightToTerrain,
+    LocateByBearings,
     CheckCompass,
     ReduceTraverse,
 )

@@ -37,8 +37,15 @@ HEIGHT_FIELD = "HEIGHT_FIELD"
 GIVEN, NONE = "given", "none"
 
 
-def add_north_parameters(algorithm):
-    """Add the shared parameters to an algorithm whose input layer is ``INPUT``."""
+def add_north_parameters(algorithm, height_help=None):
+    """Add the shared parameters to an algorithm whose input layer is ``INPUT``.
+
+    Parameters
+    ----------
+    algorithm : AgonicAlgorithm
+    height_help : str, optional
+        Help of the field of heights, where heights are for more than the declination.
+    """
     number = QgsProcessingParameterNumber
     double = Qgis.ProcessingNumberParameterType.Double
     algorithm.add(
@@ -105,8 +112,8 @@ def add_north_parameters(algorithm):
             Qgis.ProcessingFieldParameterDataType.Numeric,
             optional=True,
         ),
-        tr("Metres above sea level; it hardly matters for declination. Empty rows use 0."),
-        advanced=True,
+        height_help or tr("Metres above sea level; it hardly matters for declination. Empty rows use 0."),
+        advanced=height_help is None,
     )
 
 

@@ -142,6 +142,21 @@ def sentences():
             "Its error of {value} degrees is more than its uncertainty explains: to allow for it, subtract it from the "
             "ring setting."
         ),
+        "no_hit": tr(
+            "The ray meets no ground: it ends {value} m away, at the edge of the DEM or at the longest range."
+        ),
+        "grazing": tr(
+            "The ray grazes the ground, so its range is hardly known: from {low} m to {high} for angles one sigma "
+            "lower and higher."
+        ),
+        "near_hit": tr(
+            "The ray meets the ground only {value} m away, within two cells of the DEM, which may show the station's "
+            "own slope wrongly. Does something near hide the target?"
+        ),
+        "below_ground": tr(
+            "The eye would be {value} m below the ground of the DEM. Is the station's height or place wrong?"
+        ),
+        "height_off_dem": tr("The station's height lies {value} m off the ground of the DEM: another unit?"),
         "no_station": tr("The leg does not say from which station it goes to which."),
         "same_station": tr("The leg ends at the station where it starts."),
         "no_distance": tr('The distance "{value}" is no length.'),
@@ -163,6 +178,31 @@ def sentences():
         ),
         "one_way": tr("Read one way only, at a station whose local attraction is not known."),
         "not_connected": tr("No chain of good legs leads here from the start."),
+        "one_ray": tr("A place needs 2 rays at least."),
+        "parallel_rays": tr("The rays run along one another within their errors and meet nowhere."),
+        "behind": tr("The lines of the rays meet where the rays do not go: behind a station, or behind the observer."),
+        "reversed_ray": tr(
+            "All rays but that of row {ray} agree, and that one points the opposite way: a reversed reading is "
+            "suspected. Nothing was changed."
+        ),
+        "danger_circle": tr(
+            "Observer and landmarks lie near one circle, or the landmarks near one direction, so the turn cannot be "
+            "told. The compass was trusted."
+        ),
+        "narrow_crossing": tr("The rays cross at {value} degrees only; under 30 the place is drawn out along them."),
+        "rough_rays": tr(
+            "The bearings disagree by {value} degrees, more than their errors explain: a wrong landmark, a misread "
+            "bearing or iron. The ellipse was widened."
+        ),
+        "weak_turn": tr("The turn is known to {sigma} degrees only (1-sigma), so the place is poor too."),
+        "turn_found": tr(
+            "The bearings agree only if {value} degrees are added to all of them (1-sigma {sigma}): the compass or the "
+            "declination is off by as much. The place allows for it."
+        ),
+        "rays_left_out": tr("Sights without a bearing or a known end were left out, ids {ids}."),
+        "no_ray_group": tr("The sight does not say to which place it belongs."),
+        "no_ray_height": tr("No sight has both a vertical angle and a known height at its known end, so there is none."),
+        "angle_unused": tr('The vertical angle "{value}" is outside {low} to {high}; it was not used.'),
     }
 
 
