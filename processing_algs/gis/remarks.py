@@ -201,7 +201,7 @@ def sentences():
         ),
         "rays_left_out": tr("Sights without a bearing or a known end were left out, ids {ids}."),
         "no_ray_group": tr("The sight does not say to which place it belongs."),
-        "no_ray_height": tr("No sight has both a vertical angle and a known height at its known end, so there is none."),
+        "no_ray_height": tr("No sight has both a vertical angle and a known end of known height, so there is none."),
         "angle_unused": tr('The vertical angle "{value}" is outside {low} to {high}; it was not used.'),
     }
 

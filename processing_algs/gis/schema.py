@@ -124,7 +124,6 @@ DICTIONARY = {
     "ell_azim": (DOUBLE, 0),
     "turn": (DOUBLE, 0),
     "sig_turn": (DOUBLE, 0),
-    "azim_true": (DOUBLE, 0),
     "residual": (DOUBLE, 0),
     "azim_true": (DOUBLE, 0),
     "elev_ang": (DOUBLE, 0),
