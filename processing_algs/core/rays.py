@@ -472,19 +472,24 @@ class _March:
         places = [_between(along, share) for share in (cuts, middle, ends)]
         unknown = np.isnan(ground[0]) | np.isnan(ground[1]) | np.isnan(ground[2])
         for ray in range(self._count):
-            heights = (self._height(np.repeat(sights, _AT_ONCE), np.full(len(lines), ray), at) for at in places)
-            share, hit = _descent(*(height - under for height, under in zip(heights, ground, strict=True)))
-            event = (real & (hit | unknown)).reshape(len(sights), -1)
-            found = np.flatnonzero(event.any(axis=1) & (self._next[sights] == ray))
-            number = event[found].argmax(axis=1)
-            at, lost = (
-                part.reshape(len(sights), -1)[found, number]
-                for part in (places[0] + (places[2] - places[0]) * np.where(hit, share, 0.0), unknown)
-            )
-            beyond = self._outside(column, row, middle).reshape(len(sights), -1)[found, number]
-            self._distance[sights[found], ray] = at
-            self._how[sights[found], ray] = np.where(lost, np.where(beyond, LEFT, GAP), HIT)
-            self._next[sights[found]] = ray + 1
+            own = np.flatnonzero(self._next[sights] == ray)
+            if not own.size:
+                continue
+            lot = (own[:, np.newaxis] * _AT_ONCE + np.arange(_AT_ONCE)).ravel()
+            who = np.repeat(sights[own], _AT_ONCE)
+            heights = (self._height(who, np.full(len(lot), ray), at[lot]) for at in places)
+            share, hit = _descent(*(height - under[lot] for height, under in zip(heights, ground, strict=True)))
+            event = (real[lot] & (hit | unknown[lot])).reshape(len(own), -1)
+            found = np.flatnonzero(event.any(axis=1))
+            piece, number = np.divmod(event[found].argmax(axis=1), cuts.shape[1])
+            line = found * _AT_ONCE + piece
+            begin, end = (part[lot][line, number] for part in (places[0], places[2]))
+            lost = unknown[lot][line, number]
+            beyond = self._outside(column[lot][line], row[lot][line], middle[lot][line, number][:, np.newaxis])[:, 0]
+            ended = sights[own[found]]
+            self._distance[ended, ray] = begin + (end - begin) * np.where(hit, share, 0.0)[line, number]
+            self._how[ended, ray] = np.where(lost, np.where(beyond, LEFT, GAP), HIT)
+            self._next[ended] = ray + 1
 
     def _ground_at(self, column: FloatArray, row: FloatArray, share: FloatArray, wanted: BoolArray) -> FloatArray:
         """Height of the ground at shares of pieces, shape (m, k); NaN where it is not wanted."""
