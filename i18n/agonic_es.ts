@@ -591,6 +591,7 @@
     </message>
     <message>
       <location filename="../processing_algs/drawing/section_drawing.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <source>{value} m</source>
       <translation>{value} m</translation>
     </message>
@@ -898,7 +899,9 @@
     </message>
     <message>
       <location filename="../processing_algs/gis/north_block.py" />
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <source>1-sigma, degrees.</source>
       <translation>1 sigma, en grados.</translation>
     </message>
@@ -1340,6 +1343,31 @@
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
+      <source>The ray meets no ground: it ends {value} m away, at the edge of the DEM or at the longest range.</source>
+      <translation>La visual no corta el terreno: acaba a {value} m, en el borde del MDE o en el alcance máximo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The ray grazes the ground, so its range is hardly known: from {low} m to {high} for angles one sigma lower and higher.</source>
+      <translation>La visual roza el terreno, así que su alcance apenas se conoce: de {low} m a {high} para ángulos una sigma menores y mayores.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The ray meets the ground only {value} m away, within two cells of the DEM, which may show the station's own slope wrongly. Does something near hide the target?</source>
+      <translation>La visual corta el terreno a solo {value} m, a menos de dos celdas del MDE, que puede representar mal la ladera de la propia estación. ¿Algo cercano tapa el objetivo?</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The eye would be {value} m below the ground of the DEM. Is the station's height or place wrong?</source>
+      <translation>El ojo quedaría {value} m por debajo del terreno del MDE. ¿Es errónea la cota o la posición de la estación?</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The station's height lies {value} m off the ground of the DEM: another unit?</source>
+      <translation>La cota de la estación se aparta {value} m del terreno del MDE: ¿otra unidad?</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
       <source>The leg does not say from which station it goes to which.</source>
       <translation>El lado no indica de qué estación a qué estación va.</translation>
     </message>
@@ -1392,6 +1420,71 @@
       <location filename="../processing_algs/gis/remarks.py" />
       <source>No chain of good legs leads here from the start.</source>
       <translation>Ninguna cadena de lados buenos lleva desde el inicio hasta aquí.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>A place needs 2 rays at least.</source>
+      <translation>Una posición necesita al menos 2 visuales.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The rays run along one another within their errors and meet nowhere.</source>
+      <translation>Las visuales son paralelas dentro de sus errores y no se cortan.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The lines of the rays meet where the rays do not go: behind a station, or behind the observer.</source>
+      <translation>Las rectas de las visuales se cortan donde estas no van: detrás de una estación o detrás del observador.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>All rays but that of row {ray} agree, and that one points the opposite way: a reversed reading is suspected. Nothing was changed.</source>
+      <translation>Todas las visuales concuerdan salvo la de la fila {ray}, que apunta en sentido opuesto: se sospecha una lectura invertida. No se cambió nada.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Observer and landmarks lie near one circle, or the landmarks near one direction, so the turn cannot be told. The compass was trusted.</source>
+      <translation>El observador y las referencias están casi en una circunferencia (círculo peligroso), o las referencias casi en una misma dirección, así que no se puede hallar el giro. Se dio por buena la brújula.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The rays cross at {value} degrees only; under 30 the place is drawn out along them.</source>
+      <translation>Las visuales se cortan a solo {value} grados; por debajo de 30 la posición se alarga en su dirección.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The bearings disagree by {value} degrees, more than their errors explain: a wrong landmark, a misread bearing or iron. The ellipse was widened.</source>
+      <translation>Los azimutes discrepan en {value} grados, más de lo que explican sus errores: una referencia equivocada, un azimut mal leído o hierro. Se amplió la elipse.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The turn is known to {sigma} degrees only (1-sigma), so the place is poor too.</source>
+      <translation>El giro solo se conoce con {sigma} grados de incertidumbre (1 sigma), así que la posición también es mala.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The bearings agree only if {value} degrees are added to all of them (1-sigma {sigma}): the compass or the declination is off by as much. The place allows for it.</source>
+      <translation>Los azimutes solo concuerdan si se suman {value} grados a todos (1 sigma {sigma}): en eso yerra la brújula o la declinación. La posición lo tiene en cuenta.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>Sights without a bearing or a known end were left out, ids {ids}.</source>
+      <translation>Se dejaron fuera visuales sin azimut o sin extremo conocido, identificadores: {ids}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The sight does not say to which place it belongs.</source>
+      <translation>La visual no indica a qué posición pertenece.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>No sight has both a vertical angle and a known end of known height, so there is none.</source>
+      <translation>Ninguna visual tiene a la vez ángulo vertical y un extremo conocido con cota conocida, así que no hay cota.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The vertical angle "{value}" is outside {low} to {high}; it was not used.</source>
+      <translation>El ángulo vertical «{value}» está fuera del intervalo de {low} a {high}; no se usó.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -1614,6 +1707,7 @@ grid_mag es lo que se suma a un azimut magnético para trazarlo sobre la cuadrí
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>The layer has no coordinate reference system that leads to places on Earth.</source>
       <translation>La capa no tiene un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
@@ -3585,11 +3679,15 @@ Para compensar un error de índice en otras herramientas, réstelo del ajuste de
     </message>
     <message>
       <location filename="../processing_algs/sightings/check_compass.py" />
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <source>Bearing</source>
       <translation>Azimut leído</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/check_compass.py" />
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <source>As read: a number, or text such as N45W.</source>
       <translation>Tal como se leyó: un número, o texto como N45W (W es el oeste).</translation>
     </message>
@@ -3605,7 +3703,9 @@ Para compensar un error de índice en otras herramientas, réstelo del ajuste de
     </message>
     <message>
       <location filename="../processing_algs/sightings/check_compass.py" />
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <source>1-sigma, degrees. 1 is usual for a sighted bearing with a hand-held compass.</source>
       <translation>1 sigma, en grados. 1 es lo habitual en una visual con brújula de mano.</translation>
     </message>
@@ -3798,9 +3898,228 @@ Para compensar un error de índice en otras herramientas, réstelo del ajuste de
     </message>
     <message>
       <location filename="../processing_algs/sightings/known_lines.py" />
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>{key}: there is no coordinate reference system that leads to places on Earth.</source>
       <translation>{key}: no hay un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Locate by bearings</source>
+      <translation>Situar por azimutes (intersección directa e inversa)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Finds a place from compass bearings. target: two or more stations sight one point that nobody can reach. observer: you sight two or more known landmarks and want to know where you stand.
+
+Each place comes with the ellipse that holds it with 95 percent probability. Two landmarks fix an observer whose compass is trusted. Three or more also give the turn: what must be added to all bearings to make them agree, so that an unknown declination or a compass that is off does no harm; a fourth landmark checks it. Where you and the landmarks lie near one circle the turn cannot be told; the compass is then trusted, and the row says so.
+
+Rays that meet nowhere, or behind where they go, give no place. Rays that cross at less than 30 degrees give a poor one, with a warning. With vertical angles and known heights the place gets a height, with curvature of the Earth and refraction allowed for.</source>
+      <translation>Halla una posición a partir de azimutes de brújula. target (intersección directa): dos o más estaciones visan un punto inaccesible. observer (intersección inversa): usted visa dos o más referencias conocidas y quiere saber dónde está.
+
+Cada posición va con la elipse que la contiene con una probabilidad del 95 %. Dos referencias fijan a un observador cuya brújula se da por buena. Tres o más dan además el giro: lo que hay que sumar a todos los azimutes para que concuerden, de modo que una declinación desconocida o una brújula desviada no estropean el resultado; una cuarta referencia lo comprueba. Donde usted y las referencias están casi en una circunferencia (círculo peligroso) no se puede hallar el giro; entonces se da por buena la brújula, y la fila lo dice.
+
+Las visuales que no se cortan, o que se cortan detrás de su sentido, no dan posición. Las que se cortan a menos de 30 grados dan una mala, con un aviso. Con ángulos verticales y cotas conocidas la posición recibe una cota, teniendo en cuenta la curvatura terrestre y la refracción.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>What is looked for</source>
+      <translation>Qué se busca</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>target: a point sighted from several stations. observer: where you stood, from known landmarks.</source>
+      <translation>target: un punto visado desde varias estaciones. observer: dónde estaba usted, a partir de referencias conocidas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Sights</source>
+      <translation>Visuales</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>One row a sight. For a target: the stations, as points. For an observer: a table, or any layer.</source>
+      <translation>Una fila por visual. Para target: las estaciones, como puntos. Para observer: una tabla o cualquier capa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Which sights belong together</source>
+      <translation>Qué visuales van juntas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>One place for each value. Without a field all sights are of one place.</source>
+      <translation>Una posición por cada valor. Sin campo, todas las visuales son de una sola posición.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Vertical angle</source>
+      <translation>Ángulo vertical</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>For the height of the place. Some rows may lack it.</source>
+      <translation>Para la cota de la posición. Puede faltar en algunas filas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>The vertical angle is</source>
+      <translation>El ángulo vertical es</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>degrees_up: from the horizon, up positive. zenith: from straight up. percent: rise over run.</source>
+      <translation>degrees_up: desde el horizonte, positivo hacia arriba. zenith: ángulo cenital. percent: pendiente en tanto por ciento.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Landmarks</source>
+      <translation>Referencias</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>For an observer: points whose places are known, such as peaks and towers; each has a name.</source>
+      <translation>Para observer: puntos de posición conocida, como cumbres y torres; cada uno con su nombre.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Name of the landmark</source>
+      <translation>Nombre de la referencia</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Field that names the landmark: the same field in the landmarks and in the sights.</source>
+      <translation>Campo que nombra la referencia: el mismo en las referencias y en las visuales.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Height of the landmark</source>
+      <translation>Cota de la referencia</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Metres, of the point that was sighted. Left empty: the third coordinate, where there is one.</source>
+      <translation>Metros, la del punto visado. Si se deja vacío: la tercera coordenada, si existe.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Metres above sea level. For a target: of the ground at the station; left empty, the points' own z.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Height of the eye</source>
+      <translation>Altura del ojo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Metres above the ground.</source>
+      <translation>Metros sobre el terreno.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Uncertainty of a bearing</source>
+      <translation>Incertidumbre de un azimut</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Uncertainty of a vertical angle</source>
+      <translation>Incertidumbre de un ángulo vertical</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Refraction coefficient</source>
+      <translation>Coeficiente de refracción</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Curvature of a ray of light over that of the Earth; 0.13 is usual over land by day, 0 for none.</source>
+      <translation>Curvatura del rayo de luz entre la de la Tierra; 0,13 es lo habitual sobre tierra y de día; 0, ninguna.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Places</source>
+      <translation>Posiciones</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>A point for each group, with its error ellipse, the turn and the height.</source>
+      <translation>Un punto por grupo, con su elipse de error, el giro y la cota.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Error ellipses</source>
+      <translation>Elipses de error</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Each holds its place with 95 percent probability.</source>
+      <translation>Cada una contiene su posición con una probabilidad del 95 %.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Rays</source>
+      <translation>Líneas de las visuales</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Every row of the sights, with its line to the place and how far the bearing is off.</source>
+      <translation>Cada fila de las visuales, con su línea hasta la posición y cuánto difiere el azimut.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>FIND is needed: is it a target or an observer that is looked for?</source>
+      <translation>Hace falta FIND: ¿se busca un punto visado (target) o un observador (observer)?</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>BEARING_FIELD is needed: it holds the bearings.</source>
+      <translation>Hace falta BEARING_FIELD: contiene los azimutes.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>ANGLE_FIELD is given, so ANGLE_MEANS must say what the angle is.</source>
+      <translation>Se indicó ANGLE_FIELD: ANGLE_MEANS debe decir qué es el ángulo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>{keys}: landmarks are used only when FIND is observer.</source>
+      <translation>{keys}: las referencias solo se usan cuando FIND es observer.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>FIND is target, so INPUT must be a layer of points: the stations.</source>
+      <translation>FIND es target: INPUT debe ser una capa de puntos, las estaciones.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>FIND is observer, so {missing} is needed.</source>
+      <translation>FIND es observer: hace falta {missing}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>LANDMARK_FIELD: the sights have no field {name}. They have: {names}.</source>
+      <translation>LANDMARK_FIELD: las visuales no tienen el campo {name}. Tienen: {names}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>There are no sights in the layer.</source>
+      <translation>No hay ninguna visual en la capa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/locate_by_bearings.py" />
+      <source>Sights: {line}</source>
+      <translation>Visuales: {line}</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
@@ -3878,7 +4197,7 @@ Donde la poligonal vuelve a una estación, o acaba en un segundo punto conocido,
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>What the distance is (choose one)</source>
-      <translation>Qué es la distancia (elija una)</translation>
+      <translation>Qué es la distancia (elija una opción)</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
@@ -3894,11 +4213,6 @@ Donde la poligonal vuelve a una estación, o acaba en un segundo punto conocido,
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>0.3048 for feet; the length of your pace if you counted paces.</source>
       <translation>0,3048 para pies; la longitud de su paso si contó pasos.</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/sightings/reduce_traverse.py" />
-      <source>Vertical angle</source>
-      <translation>Ángulo vertical</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
@@ -4032,21 +4346,19 @@ Donde la poligonal vuelve a una estación, o acaba en un segundo punto conocido,
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
-      <source>Uncertainty of a vertical angle</source>
-      <translation>Incertidumbre de un ángulo vertical</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <source>Refraction</source>
       <translation>Refracción</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <source>Curvature of a ray of light over that of the Earth; it matters for heights over long legs.</source>
       <translation>Coeficiente: curvatura del rayo de luz entre la de la Tierra; influye en las cotas de los lados largos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <source>{key} is needed.</source>
       <translation>Hace falta {key}.</translation>
     </message>
@@ -4059,11 +4371,6 @@ Donde la poligonal vuelve a una estación, o acaba en un segundo punto conocido,
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>Slope distances need vertical angles: give ANGLE_FIELD.</source>
       <translation>Las distancias inclinadas necesitan ángulos verticales: indique ANGLE_FIELD.</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/sightings/reduce_traverse.py" />
-      <source>ANGLE_FIELD is given, so ANGLE_MEANS must say what the angle is.</source>
-      <translation>Se indicó ANGLE_FIELD: ANGLE_MEANS debe decir qué es el ángulo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
@@ -4094,6 +4401,99 @@ Donde la poligonal vuelve a una estación, o acaba en un segundo punto conocido,
       <location filename="../processing_algs/sightings/reduce_traverse.py" />
       <source>START_STATION and END_STATION are the same station.</source>
       <translation>START_STATION y END_STATION son la misma estación.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Sight to terrain</source>
+      <translation>Visual al terreno</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>From a bearing and a vertical angle to the outcrop across the valley: where the sight first meets the ground of a DEM, how far that is and how high. Each row of the stations is one sight. Three such points on a bed that nobody can touch give its plane (Planes from points).
+
+Sights bend with the curvature of the Earth and the refraction of the air. range is the horizontal distance on the ground; range_lo and range_hi are the ranges for a vertical angle one sigma lower and higher, and empty where such a sight meets no ground. sig_across is the error sideways that the bearing makes, sig_elev the error in height that the vertical angle makes over this distance, curv_refr the share of curvature and refraction in the height, all in metres.
+
+A sight that leaves the DEM or the longest range without a hit is rejected as no_hit; one that passes over ground without heights, as dem_gap, since it may have met it there. Rejected rows have no geometry, so that no plane is laid through them.</source>
+      <translation>De un azimut y un ángulo vertical al afloramiento del otro lado del valle: dónde corta la visual por primera vez el terreno de un MDE, a qué distancia y a qué cota. Cada fila de las estaciones es una visual. Tres puntos así, sobre una capa que nadie puede tocar, dan su plano (Planos a partir de puntos).
+
+Las visuales se curvan por la curvatura terrestre y la refracción del aire. range es la distancia horizontal sobre el terreno; range_lo y range_hi son los alcances para un ángulo vertical una sigma menor y mayor, y quedan vacíos si esa visual no corta el terreno. sig_across es el error lateral debido al azimut; sig_elev, el error de cota que produce el ángulo vertical a esa distancia; curv_refr, la parte de la cota debida a curvatura y refracción; todo en metros.
+
+La visual que sale del MDE o del alcance máximo sin cortar el terreno se rechaza como no_hit; la que pasa sobre terreno sin cotas, como dem_gap, porque pudo cortarlo allí. Las filas rechazadas no tienen geometría, para que no se ajuste ningún plano a ellas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Stations, one row a sight</source>
+      <translation>Estaciones, una fila por visual</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Points you sighted from. Positions are taken from the geometry.</source>
+      <translation>Puntos desde los que se visó. Las posiciones se toman de la geometría.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>As read with the clinometer of the compass.</source>
+      <translation>Tal como se leyó en el clinómetro de la brújula.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>What the vertical angle is (choose one)</source>
+      <translation>Qué es el ángulo vertical (elija una opción)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>degrees_up: degrees above the horizon, negative below. zenith: degrees from straight up. percent: rise over run.</source>
+      <translation>degrees_up: grados sobre el horizonte, negativos por debajo. zenith: ángulo cenital en grados. percent: pendiente en tanto por ciento.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Heights of the ground that the sights meet.</source>
+      <translation>Cotas del terreno que cortan las visuales.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Height of the ground at the station, in the unit of heights; where it is empty, that of the DEM.</source>
+      <translation>Cota del terreno en la estación, en la unidad de las cotas; donde está vacía, la del MDE.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Height of the eye of each row</source>
+      <translation>Altura del ojo de cada fila</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Metres. Empty rows use the one above.</source>
+      <translation>Metros. Las filas vacías usan la de arriba.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Longest range</source>
+      <translation>Alcance máximo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Metres; no sight is followed farther.</source>
+      <translation>Metros; ninguna visual se sigue más allá.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>Sighted places</source>
+      <translation>Puntos visados</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>A point with its height where each sight first meets the ground.</source>
+      <translation>Un punto con su cota donde cada visual corta por primera vez el terreno.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>The sights as lines with heights, from the eye to where they end, also where they meet nothing.</source>
+      <translation>Las visuales como líneas con cotas, desde el ojo hasta donde acaban, aunque no corten nada.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <source>without end</source>
+      <translation>el infinito</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
