@@ -33,6 +33,8 @@ _LEAST_CROSSING = 0.1  # nor do such as cross at less than this. Units: degrees
 _SAME = 1.0  # landmarks closer than this are one. Units: metres
 _STEPS = 50
 _SETTLED = 1e-4  # metres
+_AWAY = 90.0  # residual from which on a ray points away from the place. Units: degrees
+_ON_TOP = 0.01  # length below which a ray has no azimuth. Units: metres
 _NOTHING = 1e-12
 _BENT = 1.0  # 1-sigma of a turn from which on the places it leads to lie on a curve. Units: degrees
 _TWO_SIDED = 1.959964  # sigmas on either side that hold 95 % of errors
@@ -303,6 +305,11 @@ def _solve(rays: _Rays, with_turn: BoolArray) -> Fixes:
             parts = rays.some(some)
             lon, lat = from_local(start[some, 0], start[some, 1], parts.lon[:, 0], parts.lat[:, 0])
             fixes = _put(fixes, some, _refine(parts, lon, lat, turn[some], with_turn=solved))
+    # Rays that disagree much can lead the solution to a place some of them point away from, or onto a station.
+    with np.errstate(invalid="ignore"):
+        lost = (np.abs(fixes.residual) > _AWAY).any(axis=1) | (fixes.distance < _ON_TOP).any(axis=1)
+    if lost.any():
+        fixes = _put(fixes, lost, replace(_nothing(rays.some(lost), "behind"), crossing=crossing[lost]))
     return fixes
 
 

@@ -170,7 +170,10 @@ class LocateByBearings(AgonicAlgorithm):
             tr("Metres, of the point that was sighted. Left empty: the third coordinate, where there is one."),
             advanced=True,
         )
-        add_north_parameters(self)
+        add_north_parameters(
+            self,
+            tr("Metres above sea level. For a target: of the ground at the station; left empty, the points' own z."),
+        )
         add_bearing_notation(self)
         self._number(self.EYE_HEIGHT, tr("Height of the eye"), 1.6, tr("Metres above the ground."))
         self._number(

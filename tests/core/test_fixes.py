@@ -157,6 +157,22 @@ def test_lines_that_cross_behind_a_station_are_no_fix():
 
 
 @pytest.mark.parametrize("observer", [False, True])
+@pytest.mark.parametrize("count", [2, 3, 4])
+def test_no_fix_is_one_that_its_own_rays_point_away_from(observer, count):
+    random = np.random.default_rng(3)
+    east, north = random.uniform(-3000, 3000, (2, 3000, count))
+    noise = random.normal(0, 40.0, (3000, count))  # far beyond any compass, so that rays disagree badly
+    azimuth = np.degrees(np.arctan2(-east, -north)) + 180.0 * observer + noise
+    solve = fixes.fix_observers if observer else fixes.fix_targets
+    found = solve(*norths.from_local(east, north, *PLACE), azimuth % 360, 1.0)
+    fixed = found.code == ""
+    assert 500 < fixed.sum() < 3000
+    assert np.abs(found.residual[fixed]).max() <= 90.0
+    assert found.distance[fixed].min() > 0.001
+    assert np.isnan(found.lon[~fixed]).all()
+
+
+@pytest.mark.parametrize("observer", [False, True])
 @pytest.mark.parametrize("wrong", range(4))
 def test_the_one_ray_that_was_read_backward_is_named(observer, wrong):
     known = places([(0, 1000), (1500, 1200), (-700, -900), (2000, -700)])
