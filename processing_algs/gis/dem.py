@@ -17,6 +17,7 @@ from ..core import norths
 from ..core.terrain import bilinear, cell_frame
 from .crs import to_pyproj
 from .i18n import tr
+from .raster_cache import modest_cache
 
 FROM_FILE = "file"
 # Metres in one unit of height.
@@ -28,7 +29,7 @@ SPELLINGS = {
     "us_foot": ("us-ft", "us_ft", "ft-us", "ftus", "us survey foot", "us survey feet", "foot_us", "ussurveyfoot"),
 }
 TILE = 512  # cells along the side of what is read at a time
-KEPT = 48  # tiles kept for the next places: 100 MB
+KEPT = 24  # tiles kept for the next places: 50 MB
 WGS84 = norths.WGS84
 SEMI_MAJOR, ECCENTRICITY2 = 6_378_137.0, 0.00669438  # of its ellipsoid; metres
 
@@ -248,7 +249,8 @@ class Dem:
         ndarray, shape (rows, columns)
             NaN where there is no data. Units: metres.
         """
-        heights = self._cells.read(column, row, columns, rows)
+        with modest_cache():
+            heights = self._cells.read(column, row, columns, rows)
         return heights if self._metres == 1.0 else heights * self._metres
 
     # -- cells and places ---------------------------------------------------------------------------------------------

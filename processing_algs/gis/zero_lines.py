@@ -6,6 +6,8 @@ from pathlib import Path
 import numpy as np
 from osgeo import gdal, ogr
 
+from .raster_cache import modest_cache
+
 # Cells of all surfaces together that are kept in memory, 64 MB; more go through a file.
 IN_MEMORY = 16_000_000
 
@@ -53,7 +55,8 @@ class ZeroLines:
         values : ndarray, shape (rows, columns)
             NaN where there is none. Exactness is needed near zero only, where single precision has it.
         """
-        self._raster.GetRasterBand(surface + 1).WriteArray(values.astype(np.float32), 0, first)
+        with modest_cache():
+            self._raster.GetRasterBand(surface + 1).WriteArray(values.astype(np.float32), 0, first)
 
     def lines(self, surface, feedback):
         """Zero lines of a surface.
@@ -73,12 +76,13 @@ class ZeroLines:
         driver = ogr.GetDriverByName("Memory") or ogr.GetDriverByName("MEM")
         store = driver.CreateDataSource("")
         layer = store.CreateLayer("zero", None, ogr.wkbLineString)
-        gdal.ContourGenerateEx(
-            self._raster.GetRasterBand(surface + 1),
-            layer,
-            options=["FIXED_LEVELS=0"],
-            callback=lambda *_: 0 if feedback.isCanceled() else 1,
-        )
+        with modest_cache():
+            gdal.ContourGenerateEx(
+                self._raster.GetRasterBand(surface + 1),
+                layer,
+                options=["FIXED_LEVELS=0"],
+                callback=lambda *_: 0 if feedback.isCanceled() else 1,
+            )
         return [_vertices(feature.GetGeometryRef()) for feature in layer]
 
 

@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 from agonic.processing_algs.core import norths
 from agonic.processing_algs.gis.dem import TILE, UNITS, Dem
+from agonic.processing_algs.gis.raster_cache import MOST, modest_cache
 from osgeo import gdal, osr
 from pyproj import Transformer
 from qgis.core import QgsCoordinateReferenceSystem, QgsProcessingException, QgsRasterLayer, QgsRasterRange
@@ -328,3 +329,17 @@ def test_what_cannot_be_used_is_refused_in_a_sentence(tmp_path):
     layer.setCrs(QgsCoordinateReferenceSystem())
     with pytest.raises(QgsProcessingException, match="coordinate reference system"):
         Dem(layer)
+
+
+def test_cache_of_gdal_is_small_while_cells_are_read_and_given_back():
+    usual = gdal.GetCacheMax()
+    seen = []
+    with modest_cache():
+        with modest_cache():
+            seen.append(gdal.GetCacheMax())
+        seen.append(gdal.GetCacheMax())
+    assert seen == [min(usual, MOST)] * 2
+    assert gdal.GetCacheMax() == usual
+    with pytest.raises(ValueError, match="x"), modest_cache():
+        raise ValueError("x")
+    assert gdal.GetCacheMax() == usual
