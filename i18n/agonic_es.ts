@@ -4006,7 +4006,7 @@ Las visuales que no se cortan, o que se cortan detrás de su sentido, no dan pos
     <message>
       <location filename="../processing_algs/sightings/locate_by_bearings.py" />
       <source>Metres above sea level. For a target: of the ground at the station; left empty, the points' own z.</source>
-      <translation type="unfinished" />
+      <translation>Metros sobre el nivel del mar. Para target: la cota del terreno en la estación; si se deja vacío, la z de los propios puntos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/locate_by_bearings.py" />
@@ -4493,7 +4493,7 @@ La visual que sale del MDE o del alcance máximo sin cortar el terreno se rechaz
     <message>
       <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <source>without end</source>
-      <translation>el infinito</translation>
+      <translation>infinito</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/traverse_report.py" />
