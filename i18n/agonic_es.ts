@@ -3371,7 +3371,7 @@ FIGURE acaba en .pdf, .svg o .png; cada corte es una página. PACKAGE es un GeoP
     <message>
       <location filename="../processing_algs/sections/package.py" />
       <source>, then </source>
-      <translation> y luego </translation>
+      <translation>, luego </translation>
     </message>
     <message>
       <location filename="../processing_algs/sections/package.py" />
@@ -5008,7 +5008,7 @@ Los campos de GeMS (Type, IsConcealed, ExistenceConfidence, IdentityConfidence, 
 The layer is one that Correct compass readings, Style attitudes, Thin attitudes or Style lines has made; it may be of points or of lines. Numbers are those of FGDC-STD-013-2006; those that begin with ag. are our own.</source>
       <translation>Dibuja la explicación de los símbolos que usa una capa, para el margen del mapa: cada símbolo al tamaño del mapa, con su nombre y su número, en SVG, PDF o PNG con fondo transparente.
 
-La capa es una hecha por «Corregir lecturas de brújula», «Simbolizar orientaciones», «Aclarar orientaciones según la escala» o «Simbolizar líneas»; puede ser de puntos o de líneas. Los números son los de FGDC-STD-013-2006; los que empiezan por ag. son propios.</translation>
+La capa es una hecha por «Corregir lecturas de brújula», «Simbolizar orientaciones», «Reducir la densidad de orientaciones según la escala» o «Simbolizar líneas»; puede ser de puntos o de líneas. Los números son los de FGDC-STD-013-2006; los que empiezan por ag. son propios.</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/symbol_sheet.py" />
@@ -5098,7 +5098,7 @@ La capa es una hecha por «Corregir lecturas de brújula», «Simbolizar orienta
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Thin attitudes by scale</source>
-      <translation>Aclarar orientaciones según la escala</translation>
+      <translation>Reducir la densidad de orientaciones según la escala</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
@@ -5166,7 +5166,7 @@ Las distancias son metros sobre el terreno, sea cual sea el sistema de referenci
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>Thinned attitudes</source>
-      <translation>Orientaciones aclaradas</translation>
+      <translation>Orientaciones con densidad reducida</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
