@@ -219,7 +219,7 @@ class ThinAttitudes(SymbolAlgorithm):
                 notes = Notes(len(chunk))
                 scale = found[done : done + len(chunk)]
                 notes.add_where(np.isnan(scale), "no_position", rejects=True)
-                whole = [None if gone else int(value) for gone, value in zip(notes.rejected, scale, strict=True)]
+                whole = notes.kept(np.nan_to_num(scale).astype(int).tolist())
                 writer.add(chunk.geometries, output_rows(chunk, added, {"plot_scale": whole}))
                 tally.add(chunk.ids, notes)
                 done += len(chunk)
