@@ -45,8 +45,8 @@ LABEL_GAP_MM = 0.4
 LAYER_CRS = "nullif(@layer_crs, '')"
 # The map's CRS exists only while a map is drawn, and a map without one shows the layer's own coordinates.
 MAP_CRS = f"coalesce(nullif(@map_crs, ''), if(coalesce(@map_crs_definition, '') = '', {LAYER_CRS}, NULL))"
-# Maps of a scale set by hand are off by a trifle; thinning keeps this much room.
-AT_SCALE = 1.0005
+# A map that is so many whole pixels wide is off its scale by a trifle.
+AT_SCALE = 1.01
 # What the style was made with is kept with it, so that another run can make it again.
 OPTIONS = "agonic/attitudes"
 # First eccentricity squared of WGS 84.
