@@ -8,7 +8,7 @@ from pathlib import Path
 import geology
 import numpy as np
 
-RADIUS, INTERVAL = 3500.0, 100.0
+OUTCROP_RADIUS, CONTOUR_RADIUS, INTERVAL = 3500.0, 1300.0, 100.0
 PLACE_SIGMA, HEIGHT_SIGMA = 5.0, 2.0  # of points picked on the map
 NEAR = 60.0  # metres from the mapped fault within which the predicted trace must run
 
@@ -43,9 +43,10 @@ def planes(runner, out, sample, angles):
         OUTPUT=str(out / "fault_plane.gpkg"),
         REPORT=str(out / "fault_plane_report.html"),
     )["OUTPUT"]
-    around = {"INPUT": str(plane), **dem, "RADIUS": RADIUS}
-    runner.run("agonic:outcrop_trace", **around, OUTPUT=str(out / "fault_outcrop.gpkg"))
-    runner.run("agonic:structure_contours", **around, INTERVAL=INTERVAL, OUTPUT=str(out / "fault_contours.gpkg"))
+    known = {"INPUT": str(plane), **dem}
+    runner.run("agonic:outcrop_trace", **known, RADIUS=OUTCROP_RADIUS, OUTPUT=str(out / "fault_outcrop.gpkg"))
+    contours = {"RADIUS": CONTOUR_RADIUS, "INTERVAL": INTERVAL, "OUTPUT": str(out / "fault_contours.gpkg")}
+    runner.run("agonic:structure_contours", **known, **contours)
     print(f"fault from three points: {check(out, sample, angles)}")
     picture = out / "vellamoor_fault.png"
     subprocess.run([sys.executable, __file__, str(out), str(sample)], check=True, env=os.environ)  # noqa: S603
@@ -114,6 +115,7 @@ def draw(out, sample):
     """Print the map of the solved fault. In a process of its own: QGIS starts and ends once in each."""
     from qgis.core import (  # noqa: PLC0415
         QgsApplication,
+        QgsBilinearRasterResampler,
         QgsHillshadeRenderer,
         QgsMapRendererSequentialJob,
         QgsMapSettings,
@@ -136,6 +138,7 @@ def draw(out, sample):
     shade.setZFactor(1.4)
     shade.setOpacity(0.45)
     heights.setRenderer(shade)
+    heights.resampleFilter().setZoomedInResampler(QgsBilinearRasterResampler())
     settings = QgsMapSettings()
     settings.setLayers([*layers, heights])
     settings.setDestinationCrs(heights.crs())
