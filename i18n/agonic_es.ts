@@ -2013,7 +2013,7 @@ Toda la geometría se resuelve en metros sobre el elipsoide y con norte verdader
     </message>
     <message>
       <location filename="../processing_algs/planes/planes_from_points.py" />
-      <source>dem: the DEM at the mapped place. field: a height measured with each point, such as the depth of a seam below a wellhead. z: the points' own third coordinate.</source>
+      <source>dem: the DEM at the mapped place. field: a height measured with each point, such as that of a seam in a borehole. z: the points' own third coordinate.</source>
       <translation>dem: el MDE en la posición cartografiada. field: una cota medida con cada punto, como la de una capa en un sondeo. z: la tercera coordenada de los propios puntos.</translation>
     </message>
     <message>

@@ -105,8 +105,8 @@ class PlanesFromPoints(PlaneAlgorithm):
                 defaultValue=FROM_DEM,
             ),
             tr(
-                "dem: the DEM at the mapped place. field: a height measured with each point, such as the depth of a "
-                "seam below a wellhead. z: the points' own third coordinate."
+                "dem: the DEM at the mapped place. field: a height measured with each point, such as that of a seam "
+                "in a borehole. z: the points' own third coordinate."
             ),
         )
         add_dem(self, tr("Heights of the ground, where they come from a DEM."), optional=True)
