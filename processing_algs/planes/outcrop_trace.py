@@ -88,7 +88,7 @@ class OutcropTrace(PlaneAlgorithm):
             self.HEIGHT_FIELD,
             tr("Height of each attitude"),
             self.INPUT,
-            tr("Without a field, and where it is empty, the DEM is read at the point; planes solved here keep theirs."),
+            tr("Without a field, and where it is empty, the DEM is read at the point."),
             numeric=True,
         )
         add_height_unit(self)
