@@ -1,4 +1,4 @@
-"""The main job on the sample area: from two notebooks to corrected layers, reports, a printed map and sections.
+"""The main job on the sample area: from two notebooks to corrected layers, reports, a planes, sections and a map.
 
 Run it with `make demo`. All goes through qgis_process, as on any machine with QGIS, and into build/demo.
 """
@@ -16,6 +16,7 @@ OUT = ROOT / "build" / "demo"
 sys.path[:0] = [str(FOLDER), str(ROOT / "build" / "plugins")]
 
 import compare  # noqa: E402  (after the path is set)
+import demo_planes  # noqa: E402
 import demo_sections  # noqa: E402
 
 WORDS = {
@@ -179,6 +180,7 @@ def main():
             OUTPUT=str(sample / "notebook_el.gpkg"),
         )["OUTPUT"]
         notebook = correct(runner, "notebook_el", points, NOTEBOOK)
+        demo_planes.planes(runner, OUT, sample, angles)
         demo_sections.sections(runner, OUT, sample, angles, [readings, notebook])
         draw(sample, angles, [readings, notebook])  # last: when QGIS ends, it takes GDAL's drivers with it
     except (DemoError, OSError) as error:
