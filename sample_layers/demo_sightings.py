@@ -9,6 +9,7 @@ import geology
 import numpy as np
 
 DAY = "2026-06-20"
+BED = "base of Ossick Mudstone"
 EYE = 1.6
 # Where three sights from two stations meet the base of the Ossick Mudstone, a wall that nobody climbs: station and
 # place, grid metres. The notebook gets them as bearing and vertical angle, to half a degree.
@@ -157,10 +158,13 @@ def draw(out, sample):
     """Print the map of the sights and the bed. In a process of its own: QGIS starts and ends once in each."""
     from qgis.core import (  # noqa: PLC0415
         QgsApplication,
+        QgsBilinearRasterResampler,
         QgsHillshadeRenderer,
+        QgsLineSymbol,
         QgsMapRendererSequentialJob,
         QgsMapSettings,
         QgsRasterLayer,
+        QgsSingleSymbolRenderer,
         QgsVectorLayer,
     )
     from qgis.PyQt.QtCore import QSize  # noqa: PLC0415
@@ -175,6 +179,12 @@ def draw(out, sample):
     shade = QgsHillshadeRenderer(heights.dataProvider(), 1, 315, 45)
     shade.setOpacity(0.45)
     heights.setRenderer(shade)
+    heights.resampleFilter().setZoomedInResampler(QgsBilinearRasterResampler())
+    contacts = QgsVectorLayer(f"{sample / 'vellamoor.gpkg'}|layername=contacts", "contacts", "ogr")
+    contacts.setSubsetString(f"name = '{BED}'")
+    line = {"line_color": "#9a6b3f", "line_width": "0.5"}
+    contacts.setRenderer(QgsSingleSymbolRenderer(QgsLineSymbol.createSimple(line)))
+    layers.append(contacts)
     settings = QgsMapSettings()
     settings.setLayers([*layers, heights])
     settings.setDestinationCrs(heights.crs())
@@ -186,7 +196,7 @@ def draw(out, sample):
     job.start()
     job.waitForFinished()
     job.renderedImage().save(str(out / "vellamoor_cliff.png"))
-    del job, layers, heights
+    del job, layers, contacts, heights
     application.exitQgis()
 
 
