@@ -18,6 +18,7 @@ sys.path[:0] = [str(FOLDER), str(ROOT / "build" / "plugins")]
 import compare  # noqa: E402  (after the path is set)
 import demo_planes  # noqa: E402
 import demo_sections  # noqa: E402
+import demo_sightings  # noqa: E402
 
 WORDS = {
     "KIND_FIELD": "what",
@@ -182,6 +183,7 @@ def main():
         notebook = correct(runner, "notebook_el", points, NOTEBOOK)
         demo_planes.planes(runner, OUT, sample, angles)
         demo_sections.sections(runner, OUT, sample, angles, [readings, notebook])
+        demo_sightings.sightings(runner, OUT, sample, angles)
         draw(sample, angles, [readings, notebook])  # last: when QGIS ends, it takes GDAL's drivers with it
     except (DemoError, OSError) as error:
         print(f"demo: {error}", file=sys.stderr)
