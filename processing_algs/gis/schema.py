@@ -138,6 +138,33 @@ DICTIONARY = {
 }
 
 
+# The data dictionary of an attitude, as every layer of attitudes has it.
+ATTITUDE = [
+    "kind",
+    "polarity",
+    "azim_read",
+    "decl",
+    "ring_set",
+    "correction",
+    "strike",
+    "dip",
+    "dip_dir",
+    "trend",
+    "plunge",
+    "converg",
+    "azim_map",
+    "sig_az",
+    "sig_pole",
+    "decl_from",
+    "read_date",
+    "method",
+    "symbol",
+    "label",
+]
+# What was noticed about a row, at the end of every layer.
+NOTICED = ["status", "code", "remark"]
+
+
 def _field(name):
     kind, length = DICTIONARY[name]
     return QgsField(name, kind, len=length)

@@ -77,10 +77,11 @@ class BearingReader:
         """
         count = len(chunk)
         none = [None] * 3
+        slanting = np.full(count, 45.0)  # a level line may be an axis such as N-S; a bearing has one end
         readings = read_rows(
             "line",
             column_or_empty(chunk, name),
-            np.zeros(count),
+            slanting,
             *none,
             np.ones(count, dtype=bool),
             unit=self._unit,

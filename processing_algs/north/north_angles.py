@@ -19,7 +19,7 @@ from ..gis.i18n import tr
 from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally
-from ..gis.schema import output_fields
+from ..gis.schema import NOTICED, output_fields
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
 
@@ -34,9 +34,7 @@ FIELDS = [
     "grid_mag",
     "decl_from",
     "read_date",
-    "status",
-    "code",
-    "remark",
+    *NOTICED,
 ]
 
 

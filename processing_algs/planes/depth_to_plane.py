@@ -19,10 +19,10 @@ from ..gis.dem_block import add_dem, add_height_unit
 from ..gis.i18n import tr
 from ..gis.places import Locator
 from ..gis.remarks import Notes, Tally
-from ..gis.schema import output_fields
+from ..gis.schema import NOTICED, output_fields
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
-from .shared import NOTICED, PlaneAlgorithm, group_word, read_planes
+from .shared import PlaneAlgorithm, group_word, read_planes
 
 FIELDS = ["plane_row", "plane_away", "plane_elev", "depth", "sig_depth", *NOTICED]
 NEAREST, BY_GROUP = "nearest", "group"

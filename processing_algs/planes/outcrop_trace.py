@@ -22,10 +22,10 @@ from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
 from ..gis.places import Locator
 from ..gis.remarks import Notes, Tally
-from ..gis.schema import output_fields
+from ..gis.schema import NOTICED, output_fields
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.zero_lines import ZeroLines
-from .shared import NOTICED, PlaneAlgorithm, read_planes
+from .shared import PlaneAlgorithm, read_planes
 
 FIELDS = ["line", "elev", "sig_used", *NOTICED]
 BEST, PLUS, MINUS = "best", "plus", "minus"

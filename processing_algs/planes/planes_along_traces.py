@@ -17,9 +17,9 @@ from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
 from ..gis.places import Locator
 from ..gis.remarks import Notes, Tally
-from ..gis.schema import output_fields
+from ..gis.schema import ATTITUDE, NOTICED, output_fields
 from ..gis.sinks import Writer, is_shapefile
-from .shared import ATTITUDE, FIT, FROM_TRACE, NOTICED, PlaneAlgorithm, attitude_columns, note_fit
+from .shared import FIT, FROM_TRACE, PlaneAlgorithm, attitude_columns, note_fit
 
 FIELDS = ["from_m", "to_m", *ATTITUDE, *FIT, *NOTICED]
 LEAST_POINTS, MOST_POINTS = 8, 200  # read in one window

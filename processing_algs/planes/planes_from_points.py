@@ -29,10 +29,10 @@ from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
 from ..gis.places import Locator
 from ..gis.remarks import Notes, Tally
-from ..gis.schema import output_fields
+from ..gis.schema import ATTITUDE, NOTICED, output_fields
 from ..gis.sinks import Writer
 from .planes_report import write_report
-from .shared import ATTITUDE, FIT, FROM_POINTS, NOTICED, PlaneAlgorithm, attitude_columns, group_word, note_fit
+from .shared import FIT, FROM_POINTS, PlaneAlgorithm, attitude_columns, group_word, note_fit
 
 FIELDS = ["group", *ATTITUDE, *FIT, *NOTICED]
 TRIANGLE_FIELDS = ["group", "strike", "dip", "dip_dir", "n_points", "rms"]

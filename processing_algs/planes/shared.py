@@ -22,37 +22,14 @@ from ..gis.i18n import tr
 from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING
+from ..gis.schema import ATTITUDE
 
 NUMBER = Qgis.ProcessingNumberParameterType.Double
 NUMERIC = Qgis.ProcessingFieldParameterDataType.Numeric
 
-# The data dictionary of an attitude, as every layer of attitudes has it.
-ATTITUDE = [
-    "kind",
-    "polarity",
-    "azim_read",
-    "decl",
-    "ring_set",
-    "correction",
-    "strike",
-    "dip",
-    "dip_dir",
-    "trend",
-    "plunge",
-    "converg",
-    "azim_map",
-    "sig_az",
-    "sig_pole",
-    "decl_from",
-    "read_date",
-    "method",
-    "symbol",
-    "label",
-]
 FROM_POINTS, FROM_TRACE = "points_dem", "trace_dem"
 SOLVED = (FROM_POINTS, FROM_TRACE)
 FIT = ["n_points", "rms", "thinness", "dip_lo", "dip_hi", "dd_half", "elev"]
-NOTICED = ["status", "code", "remark"]
 
 
 class PlaneAlgorithm(AgonicAlgorithm):

@@ -16,9 +16,9 @@ from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
 from ..gis.places import Locator
 from ..gis.remarks import Notes, Tally
-from ..gis.schema import output_fields
+from ..gis.schema import NOTICED, output_fields
 from ..gis.sinks import Writer, is_shapefile
-from .shared import NOTICED, PlaneAlgorithm, read_planes
+from .shared import PlaneAlgorithm, read_planes
 
 FIELDS = ["elev", "where", *NOTICED]
 SIDES = {1: "above_ground", -1: "below_ground", 0: None}

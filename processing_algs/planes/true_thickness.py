@@ -18,10 +18,10 @@ from ..gis.dem_block import add_dem, add_height_unit
 from ..gis.i18n import tr
 from ..gis.places import Locator
 from ..gis.remarks import Notes, Tally
-from ..gis.schema import output_fields
+from ..gis.schema import NOTICED, output_fields
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
-from .shared import NOTICED, PlaneAlgorithm, read_planes
+from .shared import PlaneAlgorithm, read_planes
 
 FIELDS = ["strike", "dip", "dip_dir", "sig_pole", "n_planes", "thickness", "sig_thick"]
 FIELDS += ["map_width", "slope", "line_az", *NOTICED]

@@ -40,36 +40,12 @@ from ..gis.north_block import NorthBlock, add_north_parameters, north_refusal
 from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally, run_warning
-from ..gis.schema import output_fields
+from ..gis.schema import ATTITUDE, NOTICED, output_fields
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
 from .readings_report import write_report
 
-FIELDS = [
-    "kind",
-    "polarity",
-    "azim_read",
-    "decl",
-    "ring_set",
-    "correction",
-    "strike",
-    "dip",
-    "dip_dir",
-    "trend",
-    "plunge",
-    "converg",
-    "azim_map",
-    "sig_az",
-    "sig_pole",
-    "decl_from",
-    "read_date",
-    "method",
-    "symbol",
-    "label",
-    "status",
-    "code",
-    "remark",
-]
+FIELDS = [*ATTITUDE, *NOTICED]
 CORRECTED = (
     "strike",
     "dip_dir",

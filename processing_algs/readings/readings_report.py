@@ -2,7 +2,8 @@
 
 from ..core.correction import GRID, TRUE
 from ..gis.i18n import tr
-from ..gis.remarks import OK, REJECTED, WARNING
+from ..gis.noticed import counts, noticed
+from ..gis.remarks import REJECTED
 from ..gis.report import Report
 
 
@@ -21,7 +22,8 @@ def write_report(path, tally, warnings, north, columns, renamed):
         Old to new names of the input's fields that had to give way.
     """
     report = Report(tr("Compass readings corrected to true north"))
-    _counts(report, tally, warnings)
+    counts(report, tally)
+    noticed(report, tally, warnings)
     _norths(report, north)
     report.heading(tr("For the methods section"))
     report.paragraph(methods_sentence(tally, north, columns))
@@ -31,37 +33,6 @@ def write_report(path, tally, warnings, north, columns, renamed):
         report.table([tr("in the input"), tr("in the output")], renamed.items())
     report.cautions()
     report.write(path)
-
-
-def _counts(report, tally, warnings):
-    report.heading(tr("Rows"))
-    report.table(
-        [tr("status"), tr("rows")],
-        [
-            (tr("ok"), tally.status[OK]),
-            (tr("warning"), tally.status[WARNING]),
-            (tr("rejected"), tally.status[REJECTED]),
-            (tr("read in all"), tally.read),
-        ],
-    )
-    if warnings:
-        report.heading(tr("Look at this first"))
-        report.table([tr("code"), tr("what was noticed")], warnings)
-    if tally.codes:
-        report.heading(tr("What was noticed, row by row"))
-        report.table(
-            [tr("code"), tr("status"), tr("rows"), tr("first row ids"), tr("for example")],
-            [
-                (
-                    code,
-                    tr("rejected") if code in tally.rejecting else tr("warning"),
-                    count,
-                    ", ".join(str(found) for found in tally.first[code]),
-                    tally.example[code],
-                )
-                for code, count in tally.codes.most_common()
-            ],
-        )
 
 
 def _norths(report, north):

@@ -26,13 +26,12 @@ from ..gis.north_block import HEIGHT_FIELD, NorthBlock, add_north_parameters, no
 from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally
-from ..gis.schema import output_fields
+from ..gis.schema import NOTICED, output_fields
 from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, places_at
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
 
 TARGET, OBSERVER = "target", "observer"
-NOTICED = ["status", "code", "remark"]
 ELLIPSE = ["semi_major", "semi_minor", "ell_azim"]
 FIELDS = ["group", "n_rays", "crossing", "rms", *ELLIPSE, "turn", "sig_turn", "elev", "sig_elev", *NOTICED]
 ELLIPSE_FIELDS = ["group", *ELLIPSE]

@@ -3,8 +3,8 @@
 import numpy as np
 
 from ..gis.i18n import tr
+from ..gis.noticed import counts, noticed
 from ..gis.report import Report
-from .noticed import counts, noticed
 
 MOST_LISTED = 500  # stations in the report
 

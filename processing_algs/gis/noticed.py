@@ -1,7 +1,7 @@
-"""The parts that the reports of sightings share."""
+"""The parts that reports share: the counts of rows, and what was noticed about them."""
 
-from ..gis.i18n import tr
-from ..gis.remarks import OK, REJECTED, WARNING
+from .i18n import tr
+from .remarks import OK, REJECTED, WARNING
 
 
 def counts(report, tally):

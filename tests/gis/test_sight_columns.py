@@ -1,0 +1,23 @@
+from agonic.processing_algs.gis.columns import chunks
+from agonic.processing_algs.gis.remarks import Notes
+from agonic.processing_algs.gis.sight_columns import BearingReader
+from agonic.processing_algs.sightings.sight_to_terrain import SightToTerrain
+from qgis.core import QgsProcessingContext, QgsProcessingFeedback
+
+
+def read(layer):
+    algorithm = SightToTerrain()
+    algorithm.initAlgorithm()
+    chunk = next(chunks(layer, QgsProcessingFeedback(False)))
+    notes = Notes(len(chunk))
+    bearings = BearingReader(algorithm, {}, QgsProcessingContext()).read(chunk, "bearing", notes)
+    return bearings, [list(notes.found.get(row, [])) for row in range(len(chunk))]
+
+
+def test_bearings_are_read_as_numbers_and_quadrants_and_an_axis_is_none(make_points):
+    """N-S was read as 000, though it may as well be 180."""
+    rows = ["041", "S8E", "N8W", "due W", "N-S", "999", ""]
+    layer = make_points(["bearing:string"], [(500000.0, 6000000.0, row) for row in rows])
+    bearings, codes = read(layer)
+    assert bearings[:4].tolist() == [41.0, 172.0, 352.0, 270.0]
+    assert codes == [[], [], [], [], ["axis_not_direction"], ["null_value"], ["null_value"]]
