@@ -203,7 +203,9 @@ def _near(space: FloatArray, some: BoolArray, radius: float) -> BoolArray:
     number = (cube * _CUBES).sum(axis=1, dtype=np.uint64)
     steps = np.array(list(product((-1, 0, 1), repeat=3))).astype(np.int64).view(np.uint64)
     beside = (steps * _CUBES).sum(axis=1, dtype=np.uint64)
-    return np.isin(number, np.unique(number[some])[:, None] + beside)
+    wanted = np.unique(np.unique(number[some])[:, None] + beside)
+    found = np.minimum(np.searchsorted(wanted, number), wanted.size - 1)
+    return np.asarray(wanted[found] == number)
 
 
 class _Net:

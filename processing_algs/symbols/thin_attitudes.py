@@ -1,9 +1,11 @@
 """Which attitudes are printed at which scale."""
 
 import re
+from contextlib import contextmanager
 from zlib import crc32
 
 import numpy as np
+from osgeo import gdal
 from qgis.core import (
     QgsProcessingException,
     QgsProcessingParameterFeatureSink,
@@ -46,6 +48,7 @@ KIND_ORDER = (
 )
 SCALES = (25_000, 50_000, 100_000)
 MOST = 2_000_000_000  # what a whole number in a file holds
+CACHE = "OGR_SQLITE_CACHE"  # megabytes
 KIND, SYMBOL, STATUS = "kind", "symbol", "status"  # fields of our own layers that are heeded
 
 
@@ -93,6 +96,20 @@ def read_kind_order(text):
             return order, word
         order[kind[0]] = len(order)
     return order, None
+
+
+@contextmanager
+def large_cache():
+    """Give GeoPackages that are opened meanwhile a cache that holds the spatial index of a million places.
+
+    With the usual one, building that index takes twice as long.
+    """
+    before = gdal.GetThreadLocalConfigOption(CACHE, None)
+    gdal.SetThreadLocalConfigOption(CACHE, "256")
+    try:
+        yield
+    finally:
+        gdal.SetThreadLocalConfigOption(CACHE, before)
 
 
 class ThinAttitudes(SymbolAlgorithm):
@@ -214,7 +231,7 @@ class ThinAttitudes(SymbolAlgorithm):
         self.report_renamed(renamed, feedback)
         tally, done = Tally(), 0
         writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, source.wkbType(), source.sourceCrs())
-        with writer:
+        with large_cache(), writer:
             for chunk in chunks(source, feedback, start=60.0):
                 notes = Notes(len(chunk))
                 scale = found[done : done + len(chunk)]
