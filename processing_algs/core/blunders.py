@@ -6,7 +6,7 @@ layer. It says what it found as a code with numbers; the words are the caller's.
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Final
+from typing import Any, Final
 
 import numpy as np
 import numpy.typing as npt
@@ -22,12 +22,12 @@ class Finding:
     ----------
     code : str
         Machine code, such as ``looks_corrected``.
-    values : mapping of str to float
+    values : mapping of str to float or str
         The numbers a sentence about it needs; which ones, the check says.
     """
 
     code: str
-    values: Mapping[str, float]
+    values: Mapping[str, Any]
 
 
 class QuadrantCheck:
