@@ -38,6 +38,8 @@ CELLS_PER_WAVE: Final = 8.0  # of the shortest wave of the model
 _ROUNDS: Final = 40  # of halving an edge's rest: 40 leave nothing of it
 _NEAR: Final = {"declination": 1e-3, "inclination": 1e-3, "total_intensity": 0.5, "yearly_change": 1e-4}
 """How far off its value a point of a line may be, else it lies on a jump. Units: degrees, nT, degrees/year."""
+_ENOUGH: Final = {"declination": 1e-3, "inclination": 1e-6, "total_intensity": 1e-3, "yearly_change": 1e-8}
+"""What `_off` may leave when a point is settled. Units: nT (H times the sine for declination), degrees, degrees/year."""
 _LEFT, _BOTTOM, _RIGHT, _TOP = range(4)
 
 
@@ -384,6 +386,7 @@ def _trace(element: str, value: float, lattice: Lattice, source: Source) -> list
         (grid_x[start], grid_y[start]),
         (grid_x[end], grid_y[end]),
         off.ravel()[start],
+        _ENOUGH[element],
     )
     on = _is_on(element, value, source.at(x, y))
     links = links[on[links].all(axis=1)]
@@ -396,25 +399,36 @@ def _settle(
     start: tuple[FloatArray, FloatArray],
     end: tuple[FloatArray, FloatArray],
     at_start: FloatArray,
+    tolerance: float,
 ) -> tuple[FloatArray, FloatArray]:
     """Find on each edge where a function of the field changes its sign: bisection quickened by chords."""
     low, high = np.zeros(len(at_start)), np.ones(len(at_start))
-    f_low = at_start.copy()
-    f_high = off(source.at(*end))
+    f_low, f_high = at_start.copy(), off(source.at(*end))
     best = np.full(len(low), 0.5)
+    todo = np.arange(len(low))
     for round_ in range(_ROUNDS):
+        a, b = low[todo], high[todo]
         with np.errstate(invalid="ignore", divide="ignore"):
-            chord = low - f_low * (high - low) / (f_high - f_low)
+            chord = a - f_low[todo] * (b - a) / (f_high[todo] - f_low[todo])
         # Every third step halves: chords alone can creep in from one side.
-        share = np.where((round_ % 3 < 2) & np.isfinite(chord), np.clip(chord, low, high), (low + high) / 2)
-        now = off(source.at(start[0] + share * (end[0] - start[0]), start[1] + share * (end[1] - start[1])))
-        best = share
-        same = np.signbit(now) == np.signbit(f_low)
-        low, f_low = np.where(same, share, low), np.where(same, now, f_low)
-        high, f_high = np.where(same, high, share), np.where(same, f_high, now)
-        if np.all((high - low < 1e-12) | (np.abs(now) < 1e-9)):
+        share = np.where((round_ % 3 < 2) & np.isfinite(chord), np.clip(chord, a, b), (a + b) / 2)
+        now = off(source.at(*_between(start, end, share, todo)))
+        best[todo] = share
+        same = np.signbit(now) == np.signbit(f_low[todo])
+        low[todo], f_low[todo] = np.where(same, share, a), np.where(same, now, f_low[todo])
+        high[todo], f_high[todo] = np.where(same, b, share), np.where(same, f_high[todo], now)
+        todo = todo[(high[todo] - low[todo] > 1e-12) & (np.abs(now) > tolerance)]
+        if not todo.size:
             break
-    return start[0] + best * (end[0] - start[0]), start[1] + best * (end[1] - start[1])
+    return _between(start, end, best, np.arange(len(best)))
+
+
+def _between(
+    start: tuple[FloatArray, FloatArray], end: tuple[FloatArray, FloatArray], share: FloatArray, some: IntArray
+) -> tuple[FloatArray, FloatArray]:
+    """Points a share of the way along some of the edges."""
+    (x0, y0), (x1, y1) = start, end
+    return x0[some] + share * (x1[some] - x0[some]), y0[some] + share * (y1[some] - y0[some])
 
 
 def _links(off: FloatArray) -> tuple[IntArray, Callable[[IntArray], tuple[IntArray, IntArray]]]:
@@ -524,6 +538,7 @@ def _rings(limit: float, lattice: Lattice, source: Source) -> list[tuple[FloatAr
             (grid_x[start][real], grid_y[start][real]),
             (grid_x[end][real], grid_y[end][real]),
             off.ravel()[start][real],
+            _ENOUGH["total_intensity"],
         )
     return [(px[chain], py[chain]) for chain in _chains(links) if len(chain) > 3]
 
