@@ -39,7 +39,7 @@ _ROUNDS: Final = 40  # of halving an edge's rest: 40 leave nothing of it
 _NEAR: Final = {"declination": 1e-3, "inclination": 1e-3, "total_intensity": 0.5, "yearly_change": 1e-4}
 """How far off its value a point of a line may be, else it lies on a jump. Units: degrees, nT, degrees/year."""
 _ENOUGH: Final = {"declination": 1e-3, "inclination": 1e-6, "total_intensity": 1e-3, "yearly_change": 1e-8}
-"""What `_off` may leave when a point is settled. Units: nT (H times the sine for declination), degrees, degrees/year."""
+"""What `_off` may leave at a settled point. Units: nT (H times a sine for declination), degrees, degrees/year."""
 _LEFT, _BOTTOM, _RIGHT, _TOP = range(4)
 
 
@@ -245,8 +245,13 @@ def levels(element: str, interval: float, lattice: Lattice) -> FloatArray:
     """
     values = _values(element, lattice.field)
     if element == "declination":
-        every = np.arange(math.ceil(-180.0 / interval + 1e-9), math.floor(180.0 / interval + 1e-9) + 1) * interval
-        return every[every > -180.0 + 1e-9]
+        # All of the turn but its widest part that no node is in.
+        held = np.unique(values[np.isfinite(values)])
+        gaps = np.diff(np.append(held, held[0] + 360.0))
+        widest = int(np.argmax(gaps))
+        start, reach = held[(widest + 1) % len(held)], 360.0 - gaps[widest]
+        every = np.arange(math.floor(-180.0 / interval) + 1, math.floor(180.0 / interval + 1e-9) + 1) * interval
+        return every[np.mod(every - start + 1e-9, 360.0) <= reach + 2e-9]
     low, high = np.nanmin(values), np.nanmax(values)
     return np.arange(math.ceil(low / interval - 1e-9), math.floor(high / interval + 1e-9) + 1) * interval
 
