@@ -251,7 +251,7 @@ def levels(element: str, interval: float, lattice: Lattice) -> FloatArray:
         widest = int(np.argmax(gaps))
         start, reach = held[(widest + 1) % len(held)], 360.0 - gaps[widest]
         every = np.arange(math.floor(-180.0 / interval) + 1, math.floor(180.0 / interval + 1e-9) + 1) * interval
-        return every[np.mod(every - start + 1e-9, 360.0) <= reach + 2e-9]
+        return np.asarray(every[np.mod(every - start + 1e-9, 360.0) <= reach + 2e-9])
     low, high = np.nanmin(values), np.nanmax(values)
     return np.arange(math.ceil(low / interval - 1e-9), math.floor(high / interval + 1e-9) + 1) * interval
 
