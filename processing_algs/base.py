@@ -16,8 +16,10 @@ from qgis.core import (
 from qgis.PyQt.QtGui import QIcon
 
 from .gis.destinations import destination_refusal
+from .gis.faults import faults_told
 from .gis.i18n import tr
-from .gis.styling import LayerStyler, store_style
+from .gis.outputs import Outputs
+from .gis.styling import LayerStyler
 
 READ, DONE, WARNED, REJECTED = "READ", "DONE", "WARNED", "REJECTED"
 
@@ -33,7 +35,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def __init__(self):
         super().__init__()
-        self._styles = []
+        self.run_outputs = None  # of the run
 
     def name(self):
         """Id of the algorithm, never renamed."""
@@ -134,7 +136,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     # -- styles -------------------------------------------------------------------------------------------------------
 
-    def style(self, context, destination, apply):
+    def style(self, context, destination, apply, file=None):
         """Have an output styled: where it is stored, and where it is loaded.
 
         Parameters
@@ -144,16 +146,64 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             The run's result for the output.
         apply : callable
             Takes the QgsVectorLayer and styles it.
+        file : str, optional
+            A file that the style goes to as well.
         """
-        self._styles.append((destination, apply))
+        self.run_outputs.style(destination, apply, file)
         if context.willLoadLayerOnCompletion(destination):
             context.layerToLoadOnCompletionDetails(destination).setPostProcessor(LayerStyler(apply))
 
-    def postProcessAlgorithm(self, context, feedback):
-        """Store the styles, now that the sinks are closed; it runs without a window too."""
-        if not feedback.isCanceled():
-            for destination, apply in self._styles:
-                store_style(destination, context, apply)
+    # -- the run ------------------------------------------------------------------------------------------------------
+
+    def ready(self, parameters, context, feedback):
+        """Get ready for the run, in the thread that may touch layers. What subclasses need to be done there."""
+
+    def work(self, parameters, context, feedback):
+        """Do the run: what subclasses are for.
+
+        Returns
+        -------
+        dict
+            Results by key.
+        """
+        raise NotImplementedError
+
+    def prepareAlgorithm(self, parameters, context, feedback):
+        """Refuse here too: a model hands values on without checking them.
+
+        Raises
+        ------
+        QgsProcessingException
+            If the parameters are refused.
+        """
+        fine, message = self.checkParameterValues(parameters, context)
+        if not fine:
+            raise QgsProcessingException(message)
+        with faults_told():
+            self.ready(parameters, context, feedback)
+        return True
+
+    def processAlgorithm(self, parameters, context, feedback):
+        """Do the run, and put its outputs in their places at the end: all of them, or none.
+
+        Raises
+        ------
+        QgsProcessingException
+            If the run fails, whatever for. What was there before is then as it was.
+        """
+        self.run_outputs = Outputs(self, parameters, context, feedback)
+        try:
+            with faults_told():
+                results = self.work(parameters, context, feedback)
+                if not feedback.isCanceled():
+                    self.run_outputs.commit()
+        finally:
+            self.run_outputs.roll_back()
+            self.run_outputs = None  # it holds the layers that were given, which would outlive QGIS
+        return results
+
+    def postProcessAlgorithm(self, context, feedback):  # noqa: ARG002
+        """Nothing is left to be done: the outputs are in their places."""
         return {}
 
     # -- checks before the run ----------------------------------------------------------------------------------------
@@ -165,29 +215,23 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         """
         fine, message = super().checkParameterValues(parameters, context)
         if fine:
-            message = (
-                self._unknown_parameter(parameters)
-                or self._no_number(parameters, context)
-                or self._wrong_geometry(parameters, context)
-                or self._unknown_field(parameters, context)
-                or destination_refusal(self, parameters, context)
-                or self.refusal(parameters, context)
-                or ""
-            )
+            try:
+                with faults_told():
+                    message = self._refusal(parameters, context)
+            except QgsProcessingException as error:
+                message = str(error)
         return not message, message
 
-    def prepareAlgorithm(self, parameters, context, feedback):  # noqa: ARG002
-        """Refuse here too: a model hands values on without checking them.
-
-        Raises
-        ------
-        QgsProcessingException
-            If the parameters are refused.
-        """
-        fine, message = self.checkParameterValues(parameters, context)
-        if not fine:
-            raise QgsProcessingException(message)
-        return True
+    def _refusal(self, parameters, context):
+        return (
+            self._unknown_parameter(parameters)
+            or self._no_number(parameters, context)
+            or self._wrong_geometry(parameters, context)
+            or self._unknown_field(parameters, context)
+            or destination_refusal(self, parameters, context)
+            or self.refusal(parameters, context)
+            or ""
+        )
 
     def refusal(self, parameters, context):  # noqa: ARG002
         """Why these parameters cannot run together: a sentence, or None."""

@@ -92,7 +92,7 @@ class NorthAngles(AgonicAlgorithm):
         )
         self.add_counts()
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         locator = Locator(source.sourceCrs())

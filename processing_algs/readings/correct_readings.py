@@ -326,7 +326,7 @@ class CorrectReadings(AgonicAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         locator = Locator(source.sourceCrs())
@@ -486,7 +486,7 @@ class CorrectReadings(AgonicAlgorithm):
         low, high = north.decl_range
         report = self.parameterAsFileOutput(parameters, self.REPORT, context)
         if report and not feedback.isCanceled():
-            write_report(report, tally, warnings, north, columns, renamed)
+            write_report(self.run_outputs.file(report), tally, warnings, north, columns, renamed)
         return {
             self.OUTPUT: writer.destination,
             self.REPORT: report or None,

@@ -189,7 +189,7 @@ class CheckCompass(AgonicAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         lines = KnownLines(self, parameters, context, feedback)
@@ -232,7 +232,7 @@ class CheckCompass(AgonicAlgorithm):
         report = self.parameterAsFileOutput(parameters, self.REPORT, context)
         if report and not feedback.isCanceled():
             sigmas = [self.number(parameters, key, context) for key in (self.SIGMA_BEARING, self.POINT_SIGMA)]
-            write_report(report, tally, compasses | about.columns(), north, sigmas)
+            write_report(self.run_outputs.file(report), tally, compasses | about.columns(), north, sigmas)
             result[self.REPORT] = report
         return result | {
             READ: tally.read,

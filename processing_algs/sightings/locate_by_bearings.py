@@ -289,7 +289,7 @@ class LocateByBearings(AgonicAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         observer = self.word(parameters, self.FIND, context) == OBSERVER

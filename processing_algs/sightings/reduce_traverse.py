@@ -390,7 +390,7 @@ class ReduceTraverse(AgonicAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         crs = self._crs(parameters, context)
@@ -432,7 +432,7 @@ class ReduceTraverse(AgonicAlgorithm):
             feedback.pushWarning(sentence)
         report = self.parameterAsFileOutput(parameters, self.REPORT, context)
         if report and not feedback.isCanceled():
-            write_report(report, tally, warnings, stations, legs, solved, north)
+            write_report(self.run_outputs.file(report), tally, warnings, stations, legs, solved, north)
         gaps = np.hypot(*solved.places.gap.T)
         worst = int(np.argmax(gaps)) if gaps.size else None
         return result | {

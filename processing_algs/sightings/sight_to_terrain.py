@@ -189,15 +189,13 @@ class SightToTerrain(AgonicAlgorithm):
             return tr("The layer has no coordinate reference system that leads to places on Earth.")
         return bearing_refusal(self, parameters, context) or north_refusal(self, parameters, context)
 
-    def prepareAlgorithm(self, parameters, context, feedback):
+    def ready(self, parameters, context, feedback):
         """Open the DEM, which only this thread may touch."""
-        super().prepareAlgorithm(parameters, context, feedback)
         self.dem = open_dem(self, parameters, context, feedback)
-        return True
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         locator, shapes = Locator(source.sourceCrs()), MapShapes(source.sourceCrs())
