@@ -289,9 +289,7 @@ def column(
     names = list(dict.fromkeys([*filter(None, [default]), *(COLUMN_NAMES[role] if role else ())]))
 
     def make():
-        return QgsProcessingParameterField(
-            key, label, default, parent, kind, allowMultiple=several, optional=optional
-        )
+        return QgsProcessingParameterField(key, label, default, parent, kind, allowMultiple=several, optional=optional)
 
     def read(ask):
         if several:
@@ -595,9 +593,7 @@ def file(key, label, help, filters, *, optional=False, create=True, advanced=Fal
 
     return Entry(
         key,
-        lambda: QgsProcessingParameterFileDestination(
-            key, label, filters, optional=optional, createByDefault=create
-        ),
+        lambda: QgsProcessingParameterFileDestination(key, label, filters, optional=optional, createByDefault=create),
         read,
         help,
         advanced,
@@ -605,7 +601,7 @@ def file(key, label, help, filters, *, optional=False, create=True, advanced=Fal
 
 
 def report(help, *, key="REPORT", label=None):  # noqa: A002
-    """Declare the report, an HTML page that is written where it is asked for; reads itself as a :class:`Destination`."""
+    """Declare the report, an HTML page written where it is asked for; reads itself as a :class:`Destination`."""
     return file(key, label or tr("Report"), help, tr("HTML files (*.html)"), optional=True, create=False)
 
 

@@ -96,7 +96,11 @@ __all__ = [
 def dates(parent="INPUT"):
     """Dates of readings: DATE for the run, DATE_FIELD for each row of ``parent``, DATE_ORDER; for ``DateColumn``."""
     return [
-        date("DATE", tr("Date of the readings"), tr("Used for rows without a date of their own. There is no silent today.")),
+        date(
+            "DATE",
+            tr("Date of the readings"),
+            tr("Used for rows without a date of their own. There is no silent today."),
+        ),
         column(
             "DATE_FIELD",
             tr("Date of each row"),
@@ -246,7 +250,7 @@ def norths(parent="INPUT", height_help=None):
 
 
 def dem(help, *, optional=False):  # noqa: A002
-    """A DEM and its band. ``said.DEM`` is a ``Dem``, ready for ``run.dem(said.DEM)``, or None; put ``height_unit`` beside it.
+    """A DEM and its band; ``said.DEM`` is a ``Dem`` for ``run.dem``, or None. Put ``height_unit`` beside it.
 
     Parameters
     ----------

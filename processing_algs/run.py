@@ -181,7 +181,7 @@ class Run:
         if not destination:
             return None
         self.results[destination.key] = destination.place
-        return self._algorithm.outputs.file(destination.place)
+        return self._algorithm.run_outputs.file(destination.place)
 
 
 class Output:

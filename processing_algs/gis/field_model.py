@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 import numpy as np
+
 from ..core import geomagnetism
 from .columns import column_or_empty, numbers
 
