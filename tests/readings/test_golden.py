@@ -10,10 +10,9 @@ import re
 from html import unescape
 from pathlib import Path
 
-import pytest
-
 # After `conftest.py` the folder of the sample area is on the path.
 import demo
+import pytest
 
 FOLDER = Path(__file__).parent / "data"
 # The values are written with nine decimals. Between versions of PROJ and numpy they move by some 1e-9; a millionth of a
