@@ -13,7 +13,7 @@ from agonic.processing_algs.core.sun import (
     rise_and_set,
     sun_place,
 )
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 # Reda, I., and Andreas, A., 2008, Solar Position Algorithm for Solar Radiation Applications: NREL/TP-560-34302, table
@@ -114,6 +114,7 @@ def test_rise_and_set_are_those_of_the_report(day, lat, rise, fall):
         assert abs(found - np.datetime64(f"{day}T{printed}", "ms")) <= np.timedelta64(2, "s")
 
 
+@settings(max_examples=30)
 @given(lat=st.floats(-65, 65), lon=st.floats(-180, 180), day=st.integers(0, 36_000))
 def test_at_rise_and_set_the_sun_stands_on_the_horizon(lat, lon, day):
     """A second way: the place at the times found. East in the morning, west in the evening."""
@@ -136,6 +137,7 @@ def test_a_sun_that_stays_up_or_down_neither_rises_nor_sets():
     assert np.isnat(up).tolist() == np.isnat(down).tolist() == np.isnan(azimuth).tolist() == [True, True, False]
 
 
+@settings(max_examples=20)
 @given(lat=st.floats(-89, 89), lon=st.floats(-180, 180), bearing=st.floats(0, 359.99), day=st.integers(0, 18_000))
 def test_the_times_on_a_bearing_have_the_sun_there(lat, lon, bearing, day):
     start = np.datetime64("1990-01-01T00:00:00", "ms") + np.timedelta64(day, "D")
@@ -185,8 +187,8 @@ def test_the_rate_is_how_fast_the_azimuth_grows(lat, lon, minute):
         return
     around = sun_place(start + np.array([-5, 5]).astype("timedelta64[s]"), lon, lat).azimuth
     measured = difference(around[1], around[0]) / 10.0
-    # Left out of the rate: the sun's own way among the stars, up to 0.4 degree of declination a day and half a minute of
-    # right ascension.
+    # Left out of the rate: the sun's own way among the stars, up to 0.4 degree of declination a day and half a minute
+    # of right ascension.
     own = 5e-6 / np.cos(np.radians(place.altitude_airless)) + 4e-4 * abs(measured) + 2e-6
     assert place.azimuth_rate == pytest.approx(measured, abs=own)
 
