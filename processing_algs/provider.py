@@ -5,7 +5,9 @@ from pathlib import Path
 from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtGui import QIcon
 
+from .north.isogonic_lines import IsogonicLines
 from .north.north_angles import NorthAngles
+from .north.north_diagram import NorthDiagram
 from .planes.depth_to_plane import DepthToPlane
 from .planes.outcrop_trace import OutcropTrace
 from .planes.planes_along_traces import PlanesAlongTraces
@@ -29,6 +31,8 @@ from .symbols.thin_attitudes import ThinAttitudes
 # Named one by one: an algorithm is part of the plugin because someone put it here.
 ALGORITHMS = (
     NorthAngles,
+    NorthDiagram,
+    IsogonicLines,
     CorrectReadings,
     StyleAttitudes,
     ThinAttitudes,
