@@ -122,7 +122,7 @@ class ResidueCheck:
         residue = np.where(place == self._CLASSES, residue - 0.5, residue)
         place %= self._CLASSES
         if len(self._few) < self.ROWS:
-            self._few.update(float(value) for value in np.unique(np.round(written, 3)))
+            self._few.update(float(value) for value in np.unique(np.round(np.asarray(written, dtype=float), 3)))
         self._counts += np.bincount(place, minlength=self._CLASSES)
         self._sums += np.bincount(place, weights=residue, minlength=self._CLASSES)
 
