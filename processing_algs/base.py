@@ -15,11 +15,13 @@ from qgis.core import (
 )
 from qgis.PyQt.QtGui import QIcon
 
+from .entries import Ask, Said
 from .gis.destinations import destination_refusal
+from .gis.faults import faults_told
 from .gis.i18n import tr
-from .gis.styling import LayerStyler, store_style
-
-READ, DONE, WARNED, REJECTED = "READ", "DONE", "WARNED", "REJECTED"
+from .gis.outputs import Outputs
+from .gis.styling import LayerStyler
+from .run import DONE, READ, REJECTED, WARNED, Run
 
 
 class AgonicAlgorithm(QgsProcessingAlgorithm):
@@ -33,7 +35,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def __init__(self):
         super().__init__()
-        self._styles = []
+        self._heard = None  # what was said and made ready, between preparation and run
+        self.run_outputs = None  # of the run
 
     def name(self):
         """Id of the algorithm, never renamed."""
@@ -52,6 +55,9 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             "planes": tr("Planes and terrain"),
             "sections": tr("Sections"),
             "sightings": tr("Sightings"),
+            "statistics": tr("Orientation statistics"),
+            "sheet": tr("Sheet"),
+            "exchange": tr("Exchange"),
         }[self.GROUP]
 
     def icon(self):
@@ -84,6 +90,56 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         self.addOutput(QgsProcessingOutputNumber(DONE, tr("Rows done, with or without a warning")))
         self.addOutput(QgsProcessingOutputNumber(WARNED, tr("Rows done with a warning")))
         self.addOutput(QgsProcessingOutputNumber(REJECTED, tr("Rows rejected")))
+
+    # -- what it takes ------------------------------------------------------------------------------------------------
+
+    def parameters(self):
+        """Entries of ``parameters``, in the order of the dialog."""
+        return
+
+    def results(self):
+        """Further numbers it returns beside its outputs and counts: key to label."""
+        return {}
+
+    def initAlgorithm(self, configuration=None):  # noqa: ARG002
+        """Declare parameters and outputs."""
+        self.declare(self.parameters())
+        for key, label in self.results().items():
+            self.addOutput(QgsProcessingOutputNumber(key, label))
+        self.add_counts()
+
+    def declare(self, entries):
+        """Declare entries to QGIS."""
+        for entry in entries:
+            if entry.make:
+                self.addParameter(entry.definition())
+
+    def said(self, parameters, context, entries=None):
+        """Read what the user said, once.
+
+        Parameters
+        ----------
+        parameters, context
+            Of the run.
+        entries : list of Entry, optional
+            Default: all of the algorithm's.
+
+        Returns
+        -------
+        Said
+
+        Raises
+        ------
+        QgsProcessingException
+            If an entry cannot be read.
+        """
+        ask = Ask(self, parameters, context)
+        entries = self.parameters() if entries is None else entries
+        return Said(**{entry.key: entry.read(ask) for entry in entries if entry.read})
+
+    def _is_old(self):
+        """Whether it still reads its parameters itself."""
+        return self.parameters() is None
 
     # -- reading parameters -------------------------------------------------------------------------------------------
 
@@ -134,7 +190,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     # -- styles -------------------------------------------------------------------------------------------------------
 
-    def style(self, context, destination, apply):
+    def style(self, context, destination, apply, file=None):
         """Have an output styled: where it is stored, and where it is loaded.
 
         Parameters
@@ -144,39 +200,34 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             The run's result for the output.
         apply : callable
             Takes the QgsVectorLayer and styles it.
+        file : str, optional
+            A file that the style goes to as well.
         """
-        self._styles.append((destination, apply))
+        self.run_outputs.style(destination, apply, file)
         if context.willLoadLayerOnCompletion(destination):
             context.layerToLoadOnCompletionDetails(destination).setPostProcessor(LayerStyler(apply))
 
-    def postProcessAlgorithm(self, context, feedback):
-        """Store the styles, now that the sinks are closed; it runs without a window too."""
-        if not feedback.isCanceled():
-            for destination, apply in self._styles:
-                store_style(destination, context, apply)
-        return {}
+    # -- the run ------------------------------------------------------------------------------------------------------
 
-    # -- checks before the run ----------------------------------------------------------------------------------------
+    def ready(self, said):
+        """Get ready for the run, in the thread that may touch layers; what is returned is ``run.ready``."""
 
-    def checkParameterValues(self, parameters, context):
-        """Refuse what QGIS lets pass: a parameter that does not exist, a field that the layer does not have.
+    def work(self, said, run):
+        """Do the run: what subclasses are for.
 
-        Subclasses extend :meth:`refusal` instead of this.
+        Parameters
+        ----------
+        said : Said
+        run : Run
+
+        Returns
+        -------
+        dict
+            Counts and other results by key; the outputs' own are added.
         """
-        fine, message = super().checkParameterValues(parameters, context)
-        if fine:
-            message = (
-                self._unknown_parameter(parameters)
-                or self._no_number(parameters, context)
-                or self._wrong_geometry(parameters, context)
-                or self._unknown_field(parameters, context)
-                or destination_refusal(self, parameters, context)
-                or self.refusal(parameters, context)
-                or ""
-            )
-        return not message, message
+        raise NotImplementedError
 
-    def prepareAlgorithm(self, parameters, context, feedback):  # noqa: ARG002
+    def prepareAlgorithm(self, parameters, context, feedback):
         """Refuse here too: a model hands values on without checking them.
 
         Raises
@@ -187,11 +238,106 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         fine, message = self.checkParameterValues(parameters, context)
         if not fine:
             raise QgsProcessingException(message)
+        with faults_told():
+            if self._is_old():
+                if type(self).ready is not AgonicAlgorithm.ready:
+                    self.ready(parameters, context, feedback)
+            else:
+                said = self.said(parameters, context)
+                self._heard = said, self.ready(said)
         return True
 
-    def refusal(self, parameters, context):  # noqa: ARG002
-        """Why these parameters cannot run together: a sentence, or None."""
+    def processAlgorithm(self, parameters, context, feedback):
+        """Do the run, and put its outputs in their places at the end: all of them, or none.
+
+        Raises
+        ------
+        QgsProcessingException
+            If the run fails, whatever for. What was there before is then as it was.
+        """
+        self.run_outputs = Outputs(self, parameters, context, feedback)
+        try:
+            with faults_told():
+                if self._is_old():
+                    results = self.work(parameters, context, feedback)
+                else:
+                    (said, ready), self._heard = self._heard, None
+                    run = Run(self, parameters, context, feedback, ready)
+                    results = {**run.results, **(self.work(said, run) or {}), **run.results}
+                    del said, ready, run
+                    if feedback.isCanceled():
+                        return {}
+                if not feedback.isCanceled():
+                    self.run_outputs.commit()
+        finally:
+            self.run_outputs.roll_back()
+            self.run_outputs = self._heard = None  # they hold the layers that were given, which would outlive QGIS
+        return results
+
+    def postProcessAlgorithm(self, context, feedback):  # noqa: ARG002
+        """Nothing is left to be done: the outputs are in their places."""
+        return {}
+
+    # -- checks before the run ----------------------------------------------------------------------------------------
+
+    def checkParameterValues(self, parameters, context):
+        """Refuse what QGIS lets pass: a parameter that does not exist, a field that the layer does not have.
+
+        Subclasses extend :meth:`refusal` instead of this.
+        """
+        message = self._unknown_parameter(parameters) or self._missing(parameters)
+        if message:
+            return False, message
+        fine, message = super().checkParameterValues(parameters, context)
+        if fine:
+            try:
+                with faults_told():
+                    message = self._refusal(parameters, context)
+            except QgsProcessingException as error:
+                message = str(error)
+        return not message, message
+
+    def _refusal(self, parameters, context):
+        return (
+            self._no_number(parameters, context)
+            or self._wrong_geometry(parameters, context)
+            or self._unknown_field(parameters, context)
+            or destination_refusal(self, parameters, context)
+            or self._rules(parameters, context)
+            or ""
+        )
+
+    def _rules(self, parameters, context):
+        """What the entries and the algorithm itself refuse."""
+        if self._is_old():
+            return self.refusal(parameters, context)
+        said = self.said(parameters, context)
+        for entry in self.parameters():
+            message = entry.refuse(said) if entry.refuse else None
+            if message:
+                return message
+        return self.refusal(said)
+
+    def refusal(self, said):  # noqa: ARG002
+        """Why what was said cannot run together: a sentence, or None."""
         return
+
+    def _missing(self, parameters):
+        """Say what is needed and was left out, a field above all; QGIS would name the key alone."""
+        for definition in self.parameterDefinitions():
+            needed = not definition.flags() & Qgis.ProcessingParameterFlag.Optional
+            key = definition.name()
+            given = self.given(parameters, key) or (key not in parameters and definition.defaultValue() is not None)
+            if not needed or given or definition.isDestination():
+                continue
+            if definition.type() == "field":
+                return tr("{key} is needed: name the field ({label}).").format(key=key, label=definition.description())
+            if definition.type() == "enum":
+                return tr("{key} is needed ({label}): one of {tokens}.").format(
+                    key=key, label=definition.description(), tokens=", ".join(definition.options())
+                )
+            return tr("{key} is needed: {label}.").format(key=key, label=definition.description())
+        return None
 
     def _unknown_parameter(self, parameters):
         known = [definition.name() for definition in self.parameterDefinitions()]

@@ -12,10 +12,10 @@ import re
 import subprocess
 import sys
 import tempfile
-import tomllib
 import zipfile
 from pathlib import Path
 
+import tomllib
 import translations
 from shipped import CODE, ROOT, TEXTS
 

@@ -36,6 +36,9 @@ def sentences():
         ),
         "no_side": tr('"{value}" does not say to which side the plane dips.'),
         "unreadable": tr('The {column} "{value}" cannot be read.'),
+        "other_letters": tr(
+            '"{value}" has compass letters of another language; the choices {choices} of COMPASS_LETTERS would read it.'
+        ),
         "pair_undefined": tr(
             'In the pair "{value}" nothing tells which number is the azimuth, or what the azimuth means.'
         ),
@@ -54,6 +57,10 @@ def sentences():
         "date_ambiguous": tr(
             "Date {value} can be read in more than one way; write it like 2026-06-01, or state the order of day and "
             "month and write all four digits of the year."
+        ),
+        "date_serial": tr(
+            "Date {value} looks like the day number of a spreadsheet; if it is one, choose serial as the order of "
+            "numeric dates."
         ),
         "date_unreadable": tr('The date "{value}" cannot be read.'),
         "date_partial": tr("Date {value} is only a year or a month; its middle, {used}, was used."),

@@ -2,7 +2,6 @@
 
 from pathlib import Path
 
-from osgeo import gdal
 from qgis.core import (
     QgsDataSourceUri,
     QgsFeature,
@@ -10,7 +9,6 @@ from qgis.core import (
     QgsProcessingException,
     QgsProviderRegistry,
     QgsVariantUtils,
-    QgsVectorLayer,
 )
 
 from .i18n import tr
@@ -21,8 +19,8 @@ LONGEST_TEXT = 254  # that a Shapefile holds. Units: bytes
 class Writer:
     """One output layer while it is being written.
 
-    Use it as a context: when the block ends by an error or the run is cancelled, what was written is removed, so that
-    no partial file can be taken for a whole one.
+    Use it as a context. The rows go to the run's :class:`outputs.Outputs`, which puts the layer in its place at the end
+    of the run, and not at all if the run fails or is cancelled.
 
     Parameters
     ----------
@@ -41,22 +39,10 @@ class Writer:
         Where the layer went: the run's result for ``name``.
     """
 
-    def __init__(self, algorithm, parameters, name, context, feedback, fields, wkb_type, crs):
+    def __init__(self, algorithm, parameters, name, context, feedback, fields, wkb_type, crs):  # noqa: ARG002
         if feedback.isCanceled():  # an output that is there already is still whole
             raise QgsProcessingException(tr("Cancelled before anything was written."))
-        # A GeoPackage would build its spatial index while it is closed, for seconds, even when the run is cancelled.
-        self._index_later = is_geopackage(algorithm.destination(parameters, name))
-        self._sink, self.destination = algorithm.parameterAsSink(
-            parameters,
-            name,
-            context,
-            fields,
-            wkb_type,
-            crs,
-            layerOptions=["SPATIAL_INDEX=NO"] if self._index_later else [],
-        )
-        if self._sink is None:
-            raise QgsProcessingException(algorithm.invalidSinkError(parameters, name))
+        self._sink, self.destination, self._target = algorithm.run_outputs.sink(name, fields, wkb_type, crs)
         self._fields, self._feedback = fields, feedback
         self._cuts_texts = is_shapefile(algorithm.destination(parameters, name))
         self._cut = {}  # names of the fields with texts that are too long for the file
@@ -69,8 +55,6 @@ class Writer:
         whole = going and self._sink.flushBuffer()
         refusal = self._refusal()
         self._sink = None  # closes the file
-        if not whole:
-            _remove(self.destination)
         if going and not whole:
             raise QgsProcessingException(refusal)
         if whole and self._cut:
@@ -79,9 +63,6 @@ class Writer:
                     most=LONGEST_TEXT, fields=", ".join(self._cut)
                 )
             )
-        if whole and self._index_later:
-            layer = QgsVectorLayer(self.destination, "output", "ogr")
-            layer.dataProvider().createSpatialIndex()
 
     def _refusal(self):
         return tr("Rows could not be written to {place}: {reason}").format(
@@ -117,6 +98,8 @@ class Writer:
             features.append(feature)
         if not self._sink.addFeatures(features, QgsFeatureSink.Flag.FastInsert):
             raise QgsProcessingException(self._refusal())
+        if self._target is not None:
+            self._target.rows += len(features)
 
 
 def destination_file(destination):
@@ -169,19 +152,3 @@ def layer_file(destination):
         return None, None
     layer = parts.get("layerName")
     return path, None if QgsVariantUtils.isNull(layer) else layer
-
-
-def _remove(destination):
-    """Delete what this run wrote: the layer alone where its file holds others, else the files."""
-    path, layer = layer_file(destination)
-    if path is None:
-        return
-    others = [found.name() for found in QgsProviderRegistry.instance().querySublayers(str(path))]
-    if layer and set(others) - {layer}:
-        data = gdal.OpenEx(str(path), gdal.OF_VECTOR | gdal.OF_UPDATE)
-        data.DeleteLayer(layer)
-        del data  # closes the file
-        return
-    ogr = QgsProviderRegistry.instance().providerMetadata("ogr")
-    for file in (str(path), *ogr.sidecarFilesForUri(str(path))):
-        Path(file).unlink(missing_ok=True)

@@ -131,7 +131,7 @@ class DepthToPlane(PlaneAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         planes = self._planes(parameters, context, feedback)

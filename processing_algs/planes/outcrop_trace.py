@@ -111,7 +111,7 @@ class OutcropTrace(PlaneAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         names, sigma_field = (find(source, parameters, context) for find in (self.attitude_fields, self.sigma_field))

@@ -108,7 +108,7 @@ class PlanesAlongTraces(PlaneAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         fields, renamed = output_fields(

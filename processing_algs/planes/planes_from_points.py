@@ -152,7 +152,7 @@ class PlanesFromPoints(PlaneAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         where = self.word(parameters, self.HEIGHT_FROM, context)
@@ -186,7 +186,7 @@ class PlanesFromPoints(PlaneAlgorithm):
         tally.report(feedback)
         report = self.parameterAsFileOutput(parameters, self.REPORT, context)
         if report:
-            write_report(report, tally, columns | notes.columns(), where, sigmas, self.dem)
+            write_report(self.run_outputs.file(report), tally, columns | notes.columns(), where, sigmas, self.dem)
         return result | {self.REPORT: report or None} | self.counts(tally)
 
     def _groups(self, source, parameters, context, feedback, where):

@@ -114,11 +114,9 @@ class PlaneAlgorithm(AgonicAlgorithm):
 
     # -- before the run -----------------------------------------------------------------------------------------------
 
-    def prepareAlgorithm(self, parameters, context, feedback):
+    def ready(self, parameters, context, feedback):
         """Open the DEM, which only this thread may touch."""
-        super().prepareAlgorithm(parameters, context, feedback)
         self.dem = open_dem(self, parameters, context, feedback)
-        return True
 
     def nowhere(self, parameters, key, context):
         """Say that a layer has no CRS that leads to places on Earth, or None."""

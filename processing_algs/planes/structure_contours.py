@@ -87,7 +87,7 @@ class StructureContours(PlaneAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         names = self.attitude_fields(source, parameters, context)

@@ -1,6 +1,5 @@
 """Drawn sections: from section lines to a figure and to layers one can go on drawing on."""
 
-import shutil
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -233,18 +232,16 @@ class DrawSection(SectionAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def prepareAlgorithm(self, parameters, context, feedback):
+    def ready(self, parameters, context, feedback):  # noqa: ARG002
         """Take the map's colours, while layers may be touched; the steps open the DEM themselves."""
-        super(SectionAlgorithm, self).prepareAlgorithm(parameters, context, feedback)
         self._renderer = None
         layer = self.parameterAsVectorLayer(parameters, self.UNITS, context)
         field = self.field(parameters, self.UNIT_FIELD, context)
         renderer = layer.renderer() if layer is not None else None
         if isinstance(renderer, QgsCategorizedSymbolRenderer) and renderer.classAttribute().strip('"') == field:
             self._renderer = renderer.clone()
-        return True
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         steps = _Steps(MOST_STEPS, feedback)
         found = self.section_lines(parameters, context, steps)
@@ -293,7 +290,7 @@ class DrawSection(SectionAlgorithm):
         dem_name = self.parameterAsRasterLayer(parameters, self.DEM, context).name()
         colors = unit_colors({label for one in filled.values() for label, _ in one.units}, self._renderer)
         with TemporaryDirectory(ignore_cleanup_errors=True) as folder:
-            path = Path(folder, Path(package).name if package else "sections.gpkg")
+            path = Path(self.run_outputs.file(package) if package else Path(folder, "sections.gpkg"))
             project = QgsProject()
             try:
                 made = Package(path, project, layers.get("attitudes"), colors, carrying.reach, gems=gems)
@@ -308,15 +305,13 @@ class DrawSection(SectionAlgorithm):
                 layout = make_layout(project, tr("Sections"), made.pages, scale)
                 if feedback.isCanceled():
                     return {}
-                figures = export(layout, figure) if figure else []
+                figures = export(layout, self.run_outputs.file(figure)) if figure else []
                 if package:
                     made.store()
             finally:
                 project.clear()
-            if package:
-                _put(path, package)
         for more in figures[1:]:
-            feedback.pushInfo(tr("Another page: {path}").format(path=more))
+            feedback.pushInfo(tr("Another page: {path}").format(path=Path(figure).with_name(more.name)))
         return {self.FIGURE: figure or None, self.PACKAGE: package or None}
 
     def _notes(self, dem_name, scale, ve, left_out, carrying):
@@ -386,17 +381,6 @@ def _package_refusal(path):
             "PACKAGE: {name} holds {count} features of an interpretation that somebody drew; choose another file."
         ).format(name=Path(path).name, count=count)
     return None
-
-
-def _put(path, package):
-    """Put the finished package in its place; copied, for somebody may still hold the file open."""
-    try:
-        for ending in ("-wal", "-shm"):
-            Path(package + ending).unlink(missing_ok=True)
-        shutil.copyfile(path, package)
-    except OSError as error:
-        message = tr("The package could not be written to {place}: {reason}").format(place=package, reason=error)
-        raise QgsProcessingException(message) from error
 
 
 class _Steps(QgsProcessingMultiStepFeedback):

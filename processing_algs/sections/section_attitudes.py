@@ -131,7 +131,7 @@ class SectionAttitudes(SectionAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, ATTITUDES, context)
         section_source = self.source(parameters, self.SECTION, context)
@@ -284,7 +284,7 @@ class SectionAttitudes(SectionAlgorithm):
             self.style(context, writer.destination, lambda layer: _style_map(layer, reach))
         report = self.parameterAsFileOutput(parameters, self.REPORT, context)
         if report and not feedback.isCanceled():
-            write_report(report, tally, found, self._carrying)
+            write_report(self.run_outputs.file(report), tally, found, self._carrying)
         return {
             self.OUTPUT_SECTION: writers[0][0].destination,
             self.OUTPUT_MAP: writers[1][0].destination if len(writers) > 1 else None,

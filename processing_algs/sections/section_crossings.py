@@ -184,7 +184,7 @@ class SectionCrossings(SectionAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.LAYER, context)
         section_source = self.source(parameters, self.SECTION, context)

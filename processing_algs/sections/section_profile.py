@@ -54,7 +54,7 @@ class SectionProfile(SectionAlgorithm):
         )
         self.add_counts()
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.SECTION, context)
         found = self.section_lines(parameters, context, feedback)

@@ -99,11 +99,9 @@ class SectionAlgorithm(AgonicAlgorithm):
             return tr("The section lines have no coordinate reference system that leads to places on Earth.")
         return None
 
-    def prepareAlgorithm(self, parameters, context, feedback):
+    def ready(self, parameters, context, feedback):
         """Open the DEM, which only this thread may touch."""
-        super().prepareAlgorithm(parameters, context, feedback)
         self.dem = open_dem(self, parameters, context, feedback)
-        return True
 
     def source(self, parameters, key, context):
         """Read an input as it is: what is wrong with a geometry is our own affair, and is told row by row."""

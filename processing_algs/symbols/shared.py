@@ -14,7 +14,6 @@ from ..core.words import parse_words
 from ..gis.i18n import tr
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING
-from ..gis.styling import write_style
 
 NUMBER = Qgis.ProcessingNumberParameterType.Double
 INTEGER = Qgis.ProcessingNumberParameterType.Integer
@@ -26,10 +25,6 @@ class SymbolAlgorithm(AgonicAlgorithm):
 
     GROUP = "symbols"
     INPUT, OUTPUT, QML = "INPUT", "OUTPUT", "QML"
-
-    def __init__(self):
-        super().__init__()
-        self._style_files = []
 
     # -- parameters ---------------------------------------------------------------------------------------------------
 
@@ -95,19 +90,9 @@ class SymbolAlgorithm(AgonicAlgorithm):
         str or None
             The file.
         """
-        self.style(context, destination, apply)
         file = self.parameterAsFileOutput(parameters, self.QML, context) or None
-        if file:
-            self._style_files.append((destination, apply, file))
+        self.style(context, destination, apply, file)
         return file
-
-    def postProcessAlgorithm(self, context, feedback):
-        """Store the styles, now that the sinks are closed."""
-        results = super().postProcessAlgorithm(context, feedback)
-        if not feedback.isCanceled():
-            for destination, apply, file in self._style_files:
-                write_style(destination, context, apply, file)
-        return results
 
     @staticmethod
     def counts(tally):

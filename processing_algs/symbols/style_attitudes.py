@@ -335,7 +335,7 @@ class StyleAttitudes(SymbolAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         locator = Locator(source.sourceCrs())

@@ -156,7 +156,7 @@ class StyleLines(SymbolAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         names = self._names(parameters, context, feedback, source)

@@ -82,14 +82,13 @@ class SymbolSheet(SymbolAlgorithm):
             return tr("OUTPUT: the name must end in one of {endings}.").format(endings=", ".join(FORMATS))
         return None
 
-    def prepareAlgorithm(self, parameters, context, feedback):
+    def ready(self, parameters, context, feedback):  # noqa: ARG002
         """Ask the layer what its symbols are drawn with."""
         options = style_options(self.parameterAsVectorLayer(parameters, self.INPUT, context))
         options.pop("labels", None)
         self._sizes = Sizes(**options)
-        return super().prepareAlgorithm(parameters, context, feedback)
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         of_lines = QgsWkbTypes.geometryType(source.wkbType()) == Qgis.GeometryType.Line
@@ -117,7 +116,7 @@ class SymbolSheet(SymbolAlgorithm):
         title = self.parameterAsString(parameters, self.TITLE, context)
         sheet = explanation(title, entries, int(self.number(parameters, self.COLUMNS, context)))
         path = self.parameterAsFileOutput(parameters, self.OUTPUT, context)
-        write_sheet(sheet, path, int(self.number(parameters, self.DPI, context)))
+        write_sheet(sheet, self.run_outputs.file(path), int(self.number(parameters, self.DPI, context)))
         feedback.pushInfo(
             tr("{count} symbols on {width:.1f} by {height:.1f} mm.").format(
                 count=len(entries), width=sheet.width, height=sheet.height

@@ -197,12 +197,11 @@ class ThinAttitudes(SymbolAlgorithm):
             )
         return None
 
-    def prepareAlgorithm(self, parameters, context, feedback):
+    def ready(self, parameters, context, feedback):  # noqa: ARG002
         """Ask the layer what its symbols were drawn with."""
         self._options = style_options(self.parameterAsVectorLayer(parameters, self.INPUT, context))
-        return super().prepareAlgorithm(parameters, context, feedback)
 
-    def processAlgorithm(self, parameters, context, feedback):
+    def work(self, parameters, context, feedback):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         locator = Locator(source.sourceCrs())

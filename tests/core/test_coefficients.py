@@ -31,8 +31,22 @@ def test_coefficient_files_are_as_published(file, checksum, package, inside):
     assert content == (folder / inside).read_bytes()
 
 
+# Terms of the solar position algorithm: file and SHA-256, as the README gives them.
+TYPED = [
+    ("SPA_earth.csv", "26dd0c4600dbec47bd39f3b8a7d2308810e33b8c80edf228b388c318b63b5d74"),
+    ("SPA_nutation.csv", "5bc20c4cf598db66e04d3b6419bc00b73c0a0ef6b829c9a91b766db141f695cb"),
+]
+
+
+@pytest.mark.parametrize(("file", "checksum"), TYPED)
+def test_terms_of_the_sun_are_as_the_readme_says(file, checksum):
+    assert hashlib.sha256((DATA / file).read_bytes()).hexdigest() == checksum
+    assert checksum in (DATA / "README.md").read_text(encoding="utf-8")
+
+
 def test_every_coefficient_file_is_accounted_for():
-    assert {path.name for path in DATA.iterdir()} == {file for file, *_ in PUBLISHED} | {"README.md", ".gitattributes"}
+    known = {file for file, *_ in PUBLISHED} | {file for file, _ in TYPED} | {"README.md", ".gitattributes"}
+    assert {path.name for path in DATA.iterdir()} == known
 
 
 # First and last coefficients as printed in the files; the IGRF's also in its official table igrf14coeffs.txt, whose

@@ -1,0 +1,230 @@
+"""The outputs of one run: written aside, proved whole, then put in their places, all of them or none."""
+
+import shutil
+import tempfile
+from dataclasses import dataclass
+from pathlib import Path
+
+from qgis.core import (
+    QgsDataSourceUri,
+    QgsProcessing,
+    QgsProcessingException,
+    QgsProcessingOutputLayerDefinition,
+    QgsProperty,
+    QgsVectorLayer,
+)
+
+from .i18n import tr
+from .placing import Placing
+from .proof import prove
+from .sinks import destination_file, is_geopackage, layer_file
+from .styling import store_style, write_style
+
+IN_MEMORY = ("", QgsProcessing.TEMPORARY_OUTPUT)
+UNFINISHED = "agonic-unfinished-"
+"""What the names of the folders begin with in which outputs are written; only a run that was killed leaves one."""
+
+
+@dataclass
+class Target:
+    """One output that goes to files.
+
+    Attributes
+    ----------
+    final : pathlib.Path
+        Its real place, links followed.
+    aside : pathlib.Path
+        Where it is being written: in a folder of its own beside the real place, under the same name.
+    destination : str
+        As the run's results name it.
+    written : str or None
+        The layer while it is being written, as its sink named it; None for a file that is no layer.
+    rows : int or None
+        Rows that were written.
+    """
+
+    final: Path
+    aside: Path
+    destination: str
+    written: str = None
+    rows: int = None
+
+
+class Outputs:
+    """What a run writes.
+
+    Nothing is touched at the real places until :meth:`commit`, and after :meth:`roll_back` they are as they were.
+
+    Parameters
+    ----------
+    algorithm : AgonicAlgorithm
+    parameters, context, feedback
+        Of the run.
+    """
+
+    def __init__(self, algorithm, parameters, context, feedback):
+        self._algorithm, self._parameters = algorithm, parameters
+        self._context, self._feedback = context, feedback
+        self._targets, self._folders, self._styles = [], [], []
+
+    # -- while the run writes -----------------------------------------------------------------------------------------
+
+    def sink(self, name, fields, wkb_type, crs):
+        """Open an output layer.
+
+        Parameters
+        ----------
+        name : str
+            Key of the output parameter.
+        fields : QgsFields
+        wkb_type : Qgis.WkbType
+        crs : QgsCoordinateReferenceSystem
+
+        Returns
+        -------
+        sink : QgsFeatureSink
+        destination : str
+            The run's result for ``name``.
+        target : Target or None
+            None for a layer that goes to no file.
+
+        Raises
+        ------
+        QgsProcessingException
+            If it cannot be opened.
+        """
+        parameters, given = dict(self._parameters), self._given(name)
+        in_file = given not in IN_MEMORY and not given.startswith("memory:")
+        if in_file:
+            place, _ = destination_file(given)
+            aside = self._folder(place) / place.name
+            parameters[name] = _elsewhere(parameters[name], given, aside)
+        # A GeoPackage would build its spatial index while it is closed, for seconds, even when the run is cancelled.
+        options = ["SPATIAL_INDEX=NO"] if is_geopackage(given) else []
+        sink, written = self._algorithm.parameterAsSink(
+            parameters, name, self._context, fields, wkb_type, crs, layerOptions=options
+        )
+        if sink is None:
+            raise QgsProcessingException(self._algorithm.invalidSinkError(self._parameters, name))
+        if not in_file:
+            return sink, written, None
+        path, _ = layer_file(written)
+        aside = aside.parent / (path or aside).name  # the sink may have added an ending
+        destination = str(place.with_name(aside.name)) + written.removeprefix(str(aside))
+        target = Target(place.with_name(aside.name).resolve(), aside, destination, written, 0)
+        self._targets.append(target)
+        self._loaded_as(written, destination)
+        return sink, destination, target
+
+    def file(self, place):
+        """Where to write a file that is no layer.
+
+        Parameters
+        ----------
+        place : str or pathlib.Path
+            Its real place.
+
+        Returns
+        -------
+        str
+            A path with the same name in a folder aside. All that is written there under names that begin with the
+            file's own goes to the real place together.
+        """
+        place = Path(place)
+        target = Target(place.resolve(), self._folder(place) / place.resolve().name, str(place))
+        self._targets.append(target)
+        return str(target.aside)
+
+    def style(self, destination, apply, file=None):
+        """Have an output styled once it is whole.
+
+        Parameters
+        ----------
+        destination : str
+            The run's result for the output.
+        apply : callable
+            Takes the QgsVectorLayer and styles it.
+        file : str, optional
+            A style file to write as well.
+        """
+        self._styles.append((destination, apply, file))
+
+    def _given(self, name):
+        """Where an output is to go, as the user gave it."""
+        value = self._parameters.get(name)
+        value = getattr(value, "sink", value)
+        if isinstance(value, QgsProperty):
+            value, _ = value.valueAsString(self._context.expressionContext(), "")
+        return str(value or "")
+
+    def _folder(self, place):
+        """Make a folder beside the real place of an output."""
+        try:
+            folder = tempfile.mkdtemp(prefix=UNFINISHED, dir=place.resolve().parent)
+        except OSError as error:
+            raise QgsProcessingException(
+                tr("Nothing can be written at {place}: {reason}").format(place=place, reason=error.strerror or error)
+            ) from error
+        self._folders.append(Path(folder))
+        return self._folders[-1]
+
+    def _loaded_as(self, written, destination):
+        """Have QGIS load a layer from its real place."""
+        loaded = self._context.layersToLoadOnCompletion()
+        if written in loaded:
+            loaded[destination] = loaded.pop(written)
+            self._context.setLayersToLoadOnCompletion(loaded)
+
+    # -- at the end ---------------------------------------------------------------------------------------------------
+
+    def commit(self):
+        """Prove that all outputs are whole, then put them in their places: all of them, or none.
+
+        Raises
+        ------
+        QgsProcessingException
+            If one of them is not whole or cannot be put in its place; all places are then as they were.
+        """
+        by_destination = {target.destination: target for target in self._targets}
+        for target in self._targets:
+            if target.written and is_geopackage(str(target.aside)):
+                layer = QgsVectorLayer(target.written, "output", "ogr")
+                if layer.isSpatial():
+                    layer.dataProvider().createSpatialIndex()
+                del layer
+        for destination, apply, file in self._styles:
+            target = by_destination.get(destination)
+            store_style(target.written if target else destination, self._context, apply)
+            if file:
+                write_style(target.written if target else destination, self._context, apply, self.file(file))
+        for target in self._targets:
+            prove(target)
+        if self._feedback.isCanceled():
+            self.roll_back()
+            return
+        with Placing(self._targets) as placing:
+            for target in placing.in_order():
+                styles = [apply for destination, apply, _ in self._styles if destination == target.destination]
+                placing.put(target, self._context, styles, self._feedback)
+        self.roll_back()  # of the folders, which are empty now
+
+    def roll_back(self):
+        """Delete what was written aside."""
+        for folder in self._folders:
+            shutil.rmtree(folder, ignore_errors=True)
+        self._folders, self._targets, self._styles = [], [], []
+
+
+def _elsewhere(value, given, aside):
+    """Give the value of an output parameter with the same output going elsewhere."""
+    if given.startswith("ogr:"):
+        uri = QgsDataSourceUri(given.removeprefix("ogr:"))
+        uri.setDatabase(str(aside))
+        new = f"ogr:{uri.uri(False)}"
+    else:
+        new = str(aside)
+    if isinstance(value, QgsProcessingOutputLayerDefinition):
+        moved = QgsProcessingOutputLayerDefinition(value)
+        moved.sink = QgsProperty.fromValue(new)
+        return moved
+    return new
