@@ -135,7 +135,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         """
         ask = Ask(self, parameters, context)
         entries = self.parameters() if entries is None else entries
-        return Said(**{entry.key: entry.read(ask) for entry in entries if entry.read})
+        values = {entry.key: entry.read(ask) for entry in entries if entry.read}
+        return Said(values, [key for key in values if ask.given(key)])
 
     def _is_old(self):
         """Whether it still reads its parameters itself."""
