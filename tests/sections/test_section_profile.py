@@ -247,7 +247,9 @@ def test_a_long_name_is_cut_for_the_key_and_stops_no_run(make_lines, make_dem, r
     assert len(names[0]) == 81
     layer = make_lines([([(0, 100), (900, 100)], names[0]), ([(0, 0), (900, 0)], names[1])])
     for output in ("TEMPORARY_OUTPUT", str(tmp_path / "out.gpkg")):
-        found = run_section("section_profile", SECTION=layer, NAME_FIELD="name", DEM=make_dem(slope), OUTPUT_SECTION=output)
+        found = run_section(
+            "section_profile", SECTION=layer, NAME_FIELD="name", DEM=make_dem(slope), OUTPUT_SECTION=output
+        )
         keys = [row["section"] for row in found["rows"]]
         assert keys == [names[0][:79] + "…", names[0][:75].rstrip() + "… (2)"]
         assert [row["name"] for row in found["rows"]] == names
