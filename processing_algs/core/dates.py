@@ -14,7 +14,9 @@ from numpy.typing import NDArray
 from .cells import Problem, for_each_distinct, is_empty, text_of
 from .errors import FieldDataError
 
-ORDERS = ("iso", "dmy", "mdy")
+SERIALS = {"serial": datetime.date(1899, 12, 30), "serial_1904": datetime.date(1904, 1, 1)}
+"""Day 0 of the two ways in which spreadsheets number days; of the first, as counted from March 1900 on."""
+ORDERS = ("iso", "dmy", "mdy", *SERIALS)
 FIRST_YEAR, LAST_YEAR = 1500, 2199
 
 _MONTH_NAMES = (
@@ -40,6 +42,8 @@ _TIME = re.compile(
 _COMPACT_TIME = re.compile(r"(?<=^[0-9]{8})t[0-9]{4}(?:[0-9]{2})?(?:z|[+-][0-9]{2}:?(?:[0-9]{2})?)?$")
 _NUMERIC = re.compile(r"([0-9]{1,4})([-/.])([0-9]{1,2})(?:\2([0-9]{1,4}))?")
 _MONTH_YEAR = re.compile(r"([0-9]{1,2})[-/.]([0-9]{4})")
+# Day numbers of five digits are the years 1927 to 2173; fewer digits are a year, eight are year, month and day.
+_SERIAL = re.compile(r"([0-9]{5})(?:\.[0-9]+)?")
 _NAMED_TOKEN = re.compile(r"([0-9]{1,4})(?:st|nd|rd|th|er|[ºª°])?(?![0-9])|([a-z]+)\.?")
 _NAMED_GAP = re.compile(r"\s*[,/-]\s*|\s*")
 
@@ -79,8 +83,8 @@ class Dates:
     partial, missing : ndarray of bool, shape (n,)
         Only a year or a month was given; the cell is empty.
     problems : list of Problem
-        ``date_ambiguous`` and ``date_unreadable``, with ``value`` as written. Empty cells are no problem here: another
-        source of dates may serve them.
+        ``date_ambiguous``, ``date_serial`` and ``date_unreadable``, with ``value`` as written. Empty cells are no
+        problem here: another source of dates may serve them.
     """
 
     date: NDArray[np.object_]
@@ -106,6 +110,39 @@ def decimal_year(date: datetime.date) -> float:
     """
     days = 366 if calendar.isleap(date.year) else 365
     return date.year + (date.timetuple().tm_yday - 1) / days
+
+
+def serial_date(number: float, system: str = "serial") -> datetime.date:
+    """Turn the day number of a spreadsheet into a date.
+
+    Parameters
+    ----------
+    number : float
+        Days; a fraction is the time of day and is dropped.
+    system : {"serial", "serial_1904"}
+        1 is 1 January 1900, or 0 is 1 January 1904.
+
+    Returns
+    -------
+    datetime.date
+
+    Raises
+    ------
+    FieldDataError
+        ``date_unreadable``: day 60 of the first system is a 29 February 1900 that never was, day 0 is none; a negative
+        number, or one beyond the year 9999.
+
+    References
+    ----------
+    [ECMA376]_, part 4, section 3.17.4.1.
+    """
+    days = math.floor(number) if math.isfinite(number) else -1
+    first = system == "serial"
+    last = (datetime.date.max - SERIALS[system]).days
+    if not first <= days <= last or (first and days == 60):
+        raise _error("date_unreadable", number, "no day has this number.")
+    # The first system counts a leap day that 1900 had not, so that earlier numbers stand for a day later.
+    return SERIALS[system] + datetime.timedelta(days + (first and days < 60))
 
 
 def _error(code: str, value: Any, rule: str) -> FieldDataError:
@@ -145,15 +182,16 @@ def read_date(value: Any, order: str = "iso") -> ReadDate:
 
     A four-digit year first is read in every order: ``2026-06-01``, ``2026/06/01``, ``2026.06.01``, ``20260601``,
     ``2026-06``, ``2026``. So are month names in English and Spanish (``1 Jun 2026``, ``June 1, 2026``,
-    ``1 de junio de 2026``) and month-year pairs (``06/2026``). Other numeric dates need an ``order``. A time of day
-    behind the day is dropped.
+    ``1 de junio de 2026``) and month-year pairs (``06/2026``). Other numeric dates need an ``order``; so do the day
+    numbers of spreadsheets, five digits such as 46174. A time of day behind the day is dropped.
 
     Parameters
     ----------
     value : object
         Text, date, date-time, or a whole number (a year, or year, month and day as eight digits).
-    order : {"iso", "dmy", "mdy"}
-        How numeric dates that end with the year are written: not at all, day first, or month first.
+    order : {"iso", "dmy", "mdy", "serial", "serial_1904"}
+        How numeric dates that end with the year are written: not at all, day first, or month first. With the last two
+        a number of five digits is a spreadsheet's, see `serial_date`.
 
     Returns
     -------
@@ -165,7 +203,8 @@ def read_date(value: Any, order: str = "iso") -> ReadDate:
     FieldDataError
         ``no_date``: nothing there. ``date_ambiguous``: a numeric date with the year last while ``order`` is iso, a year
         of two digits, or a decimal that could be a month (2026.5). ``date_unreadable``: no such day, a year outside
-        1500 to 2199, or no date at all. The value is ``value``. ``unknown_order``: ``order`` is not one of the three.
+        1500 to 2199, or no date at all. ``date_serial``: a number of five digits, and ``order`` does not say that days
+        are numbered. The value is ``value``. ``unknown_order``: ``order`` is none of those above.
     """
     if order not in ORDERS:
         message = f'Date order "{order}" is not one of {", ".join(ORDERS)}.'
@@ -175,6 +214,12 @@ def read_date(value: Any, order: str = "iso") -> ReadDate:
         raise FieldDataError(message, "no_date", value="")
     if isinstance(value, datetime.date):
         return _day(value, value.year, value.month, value.day)
+    numbered = _SERIAL.fullmatch(text_of(value))
+    if numbered:
+        if order not in SERIALS:
+            raise _error("date_serial", value, "a number of five digits may be the day number of a spreadsheet.")
+        day = serial_date(float(numbered[1]), order)
+        return _day(value, day.year, day.month, day.day)
     if not isinstance(value, str) and not re.fullmatch("[0-9]{4}|[0-9]{8}", text_of(value)):
         raise _error("date_unreadable", value, "a number must be a whole year, or year, month and day as eight digits.")
     return _read_text(value, order)
@@ -206,7 +251,7 @@ def _numeric(value: Any, text: str, order: str) -> ReadDate:
         raise _error("date_unreadable", value, "this is not a date.")
     if len(third) < 4:
         raise _error("date_ambiguous", value, "the year has two digits; write all four.")
-    if order == "iso":
+    if order not in ("dmy", "mdy"):
         raise _error("date_ambiguous", value, "it is not said whether the day or the month comes first.")
     day, month = (first, second) if order == "dmy" else (second, first)
     return _day(value, int(third), int(month), int(day))
@@ -271,7 +316,7 @@ def read_dates(values: Iterable[Any], order: str = "iso") -> Dates:
     ----------
     values : iterable, shape (n,)
         Cells, as for `read_date`.
-    order : {"iso", "dmy", "mdy"}
+    order : {"iso", "dmy", "mdy", "serial", "serial_1904"}
         As for `read_date`.
 
     Returns

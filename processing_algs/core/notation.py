@@ -16,6 +16,7 @@ import numpy.typing as npt
 from .angles import UNITS, difference, to_degrees
 from .cells import for_each_distinct, is_empty, text_of
 from .errors import FieldDataError
+from .letters import DEFAULT_LETTERS, LETTERS, check_letters
 from .notation_resolve import ALONG_STRIKE, TINY, Readings, resolve
 from .notation_rows import (
     CODES,
@@ -42,6 +43,7 @@ from .notation_write import point, three_digits, write_lines, write_planes
 __all__ = [
     "CODES",
     "DEFAULT_NULLS",
+    "LETTERS",
     "NOTATIONS",
     "PAIR_MEANS",
     "RAKE_MEANS",
@@ -103,6 +105,7 @@ def read_rows(
     over_90: bool = False,
     rake_means: str | None = None,
     votes: ColumnVotes | None = None,
+    letters: str = DEFAULT_LETTERS,
 ) -> Readings:
     """Read the rows of a table.
 
@@ -140,6 +143,8 @@ def read_rows(
         strike end it is measured from. Needed where ``rake`` is given.
     votes : ColumnVotes, optional
         What the whole text column says; by default what ``text`` says.
+    letters : {"NESW", "NESO", "NLSO", "NOSW"}
+        The writer's letters of the compass points: English; Spanish, French and Italian; Portuguese; German.
 
     Returns
     -------
@@ -149,22 +154,23 @@ def read_rows(
     Raises
     ------
     FieldDataError
-        ``unknown_notation``, ``unknown_unit``, ``unknown_pair_means`` or ``unknown_rake_means`` where an argument is
-        none of the words allowed. Never for what a cell holds.
+        ``unknown_notation``, ``unknown_unit``, ``unknown_pair_means``, ``unknown_rake_means`` or ``unknown_letters``
+        where an argument is none of the words allowed. Never for what a cell holds.
     """
     _check("notation", notation, NOTATIONS)
     _check("unit", unit, tuple(UNITS))
     _check("pair_means", pair_means, (None, *PAIR_MEANS))
     _check("rake_means", rake_means, RAKE_MEANS if rake is not None else (None, *RAKE_MEANS))
+    check_letters(letters)
     text = text if notation == "text" else None
     columns = {"azimuth": azimuth, "dip": dip, "side": side, "text": text, "rake": rake}
-    reader = Reader(columns, np.asarray(linear, dtype=bool), unit, null_values, over_90, rake_means)
+    reader = Reader(columns, np.asarray(linear, dtype=bool), unit, null_values, over_90, rake_means, letters)
     pitch = _read_rake(reader)
     _read_dip(reader)
     _read_side(reader)
     if notation == "text":
         if votes is None:
-            votes = ColumnVotes(over_90)
+            votes = ColumnVotes(over_90, letters)
             votes.add([] if text is None else text)
         _read_text(reader, pitch, pair_means, votes)
     else:
@@ -265,7 +271,7 @@ def _read_text(reader: Reader, pitch: BoolArray, pair_means: str | None, votes: 
         if not text:
             return None
         try:
-            attitude = read_attitude(text, votes.decimal_comma)
+            attitude = read_attitude(text, votes.decimal_comma, reader.letters)
             return (
                 _line_row(attitude, reader, text, votes)
                 if line

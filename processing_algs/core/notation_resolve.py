@@ -11,6 +11,7 @@ import numpy as np
 
 from .angles import difference, to_degrees, wrap360
 from .cells import Problem, text_of
+from .letters import written_point
 from .notation_rows import (
     DIP_DIRECTION,
     LEFT,
@@ -124,16 +125,20 @@ class _Evidence(NamedTuple):
 
     toward: FloatArray
     is_point: bool
+    letters: str
 
     def name(self, row: int) -> str:
         """Write it as the row has it."""
-        return point(self.toward[row]) if self.is_point else three_digits(self.toward[row])
+        if not self.is_point:
+            return three_digits(self.toward[row])
+        return written_point(point(self.toward[row]), self.letters)
 
 
 def _evidence(reader: Reader) -> tuple[_Evidence, ...]:
     cells = reader.cells
     points = (cells.letter, cells.dip_letter, cells.side)
-    return (*(_Evidence(toward, True) for toward in points), _Evidence(cells.written, False))
+    letters = reader.letters
+    return (*(_Evidence(toward, True, letters) for toward in points), _Evidence(cells.written, False, letters))
 
 
 def _contradiction(written: _Evidence, expected: Callable[[int], str], left_hand: BoolArray) -> ValuesOf:
@@ -233,8 +238,9 @@ def _nearest(reader: Reader, azimuth: FloatArray, letter: _Evidence, lettered: B
         read, dip_direction = float(azimuth[row]), reader.cells.means[row] == DIP_DIRECTION
         strike = (read - 90) % 360 if dip_direction else read
         sides = [(strike + turn) % 360 for turn in (90, -90)]
-        first, second = (f"{write(side if dip_direction else read)}{gap}{dip}{point(side, 8)}" for side in sides)
-        return {"letter": letter.name(row), "azimuth": write(strike), "first": first, "second": second}
+        names = [f"{write(side if dip_direction else read)}{gap}{dip}{point(side, 8)}" for side in sides]
+        first, second, written = (written_point(name, reader.letters) for name in (*names, write(strike)))
+        return {"letter": letter.name(row), "azimuth": written, "first": first, "second": second}
 
     return values
 
@@ -244,7 +250,7 @@ def _resolve_rake(reader: Reader, pitch: BoolArray, strike: FloatArray, dip: Flo
     problems, rake = reader.problems, reader.cells.rake
     if not pitch.any():
         return rake
-    letter = _Evidence(reader.cells.rake_letter, True)
+    letter = _Evidence(reader.cells.rake_letter, True, reader.letters)
     by_letter = reader.rake_means == "with_letter"
     limit = 90 if by_letter else 180
 

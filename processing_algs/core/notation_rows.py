@@ -42,6 +42,7 @@ CODES: Final = {
     "letter_conflict": Code(True, ("written", "expected", "left_hand")),
     "no_side": Code(True, ("value",)),
     "unreadable": Code(True, ("column", "value")),
+    "other_letters": Code(True, ("value", "choices")),
     "pair_undefined": Code(True, ("value",)),
     "comma_unclear": Code(True, ("column", "value")),
     "kind_conflict": Code(True, ("value",)),
@@ -51,9 +52,10 @@ CODES: Final = {
 
 ``column`` is ``azimuth``, ``dip``, ``side``, ``text`` or ``rake``; ``value`` the cell as written; ``limit`` the largest
 value allowed; ``unit_hint`` the unit in which an azimuth out of range would fit, or an empty text; ``suggestion`` the
-quadrant bearing that was probably meant, or an empty text; ``azimuth`` the strike; ``first`` and ``second`` the two
-nearest valid readings; ``written`` and ``expected`` what contradicts each other; ``left_hand`` whether a written dip
-direction is the one of a strike with the dip to its left.
+quadrant bearing that was probably meant, or an empty text; ``choices`` the choices of compass letters that would read
+the cell; ``azimuth`` the strike; ``first`` and ``second`` the two nearest valid readings; ``written`` and ``expected``
+what contradicts each other; ``left_hand`` whether a written dip direction is the one of a strike with the dip to its
+left.
 """
 
 # What the azimuth of a plane is.
@@ -144,10 +146,11 @@ class Reader:
         null_values: Iterable[float],
         over_90: bool,
         rake_means: str | None,
+        letters: str,
     ) -> None:
         self.columns, self.linear, self.unit = columns, linear, unit
         self.nulls = frozenset(map(float, null_values))
-        self.over_90, self.rake_means = over_90, rake_means
+        self.over_90, self.rake_means, self.letters = over_90, rake_means, letters
         self.n = len(linear)
         self.problems = Problems(self.n)
         self.cells = Cells(self.n)
@@ -162,12 +165,14 @@ class Reader:
         names = ("text",) if self.columns["text"] is not None else ("azimuth", "dip", "side")
         return " ".join(filter(None, (self.as_written(name, row) for name in names)))
 
-    def read_texts(self, name: str, texts: list[tuple[int, str]], read: Callable[[str], Any]) -> list[tuple[int, Any]]:
+    def read_texts(
+        self, name: str, texts: list[tuple[int, str]], read: Callable[[str, str], Any]
+    ) -> list[tuple[int, Any]]:
         """Read the text cells of one column; what cannot be read is rejected here."""
 
         def attempt(text: str) -> Any:
             try:
-                return read(text)
+                return read(text, self.letters)
             except FieldDataError as error:
                 return error
 

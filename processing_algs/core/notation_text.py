@@ -8,6 +8,7 @@ from typing import Any, Final, NamedTuple
 
 from .cells import is_empty, text_of
 from .errors import FieldDataError
+from .letters import DEFAULT_LETTERS
 from .notation_tokens import Bearing, Token, grouped, unreadable
 
 AZIMUTH_FIRST: Final = "azimuth_first"
@@ -93,9 +94,9 @@ _SHAPES = re.compile(
 )
 
 
-def _attitude(text: str, decimal_comma: bool) -> Attitude:
+def _attitude(text: str, decimal_comma: bool, letters: str) -> Attitude:
     """Read a whole attitude with a given meaning of the comma."""
-    parts = grouped(text, decimal_comma)
+    parts = grouped(text, decimal_comma, letters)
     parts = _points_as_bearings(parts, text)
     kinds = "".join("s" if part.kind in "-/," else "L" if part.kind in "cep" else part.kind for part in parts)
     if not _SHAPES.fullmatch(kinds):
@@ -141,20 +142,20 @@ class _Settled(NamedTuple):
     decimal: bool | None
 
 
-def _attempt(text: str, decimal_comma: bool) -> Attitude | FieldDataError:
+def _attempt(text: str, decimal_comma: bool, letters: str) -> Attitude | FieldDataError:
     try:
-        return _attitude(text, decimal_comma)
+        return _attitude(text, decimal_comma, letters)
     except FieldDataError as error:
         return error.with_traceback(None)
 
 
 @lru_cache(maxsize=1 << 16)
-def _settle(text: str) -> _Settled:
+def _settle(text: str, letters: str) -> _Settled:
     """Read a text with the comma as decimal sign and as separator, and see which of the two makes sense."""
-    separated = _attempt(text, decimal_comma=False)
+    separated = _attempt(text, False, letters)
     if not re.search("[0-9][,，][0-9]", text):
         return _Settled(separated, separated, False if re.search("[,，]", text) else None)
-    decimal = _attempt(text, decimal_comma=True)
+    decimal = _attempt(text, True, letters)
     settled = None
     if isinstance(decimal, FieldDataError) or isinstance(separated, FieldDataError):
         settled = isinstance(separated, FieldDataError)
@@ -164,7 +165,7 @@ def _settle(text: str) -> _Settled:
     return _Settled(decimal, separated, settled)
 
 
-def read_attitude(text: str, decimal_comma: bool | None = None) -> Attitude:
+def read_attitude(text: str, decimal_comma: bool | None = None, letters: str = DEFAULT_LETTERS) -> Attitude:
     """Read a text that holds a whole attitude.
 
     Parameters
@@ -173,6 +174,8 @@ def read_attitude(text: str, decimal_comma: bool | None = None) -> Attitude:
         Such as N45E/30SE, 045/30, E-W 20 S or vertical N20W.
     decimal_comma : bool, optional
         What a comma between digits means in this column where the text itself does not show it.
+    letters : {"NESW", "NESO", "NLSO", "NOSW"}
+        The writer's letters of the compass points.
 
     Returns
     -------
@@ -182,9 +185,9 @@ def read_attitude(text: str, decimal_comma: bool | None = None) -> Attitude:
     Raises
     ------
     FieldDataError
-        ``unreadable``, ``quadrant_range``, ``comma_unclear``.
+        ``unreadable``, ``quadrant_range``, ``comma_unclear``, ``other_letters``.
     """
-    settled = _settle(text)
+    settled = _settle(text, letters)
     decimal = decimal_comma if settled.decimal is None else settled.decimal
     if decimal is None and settled.as_decimal is not settled.as_separator:
         raise FieldDataError(f'The comma in "{text}" has more than one meaning.', "comma_unclear", value=text)
@@ -201,10 +204,12 @@ class ColumnVotes:
     ----------
     over_90 : bool
         Dips from 90 to 180 are possible, so that only a number over 180 or with a leading zero shows the order.
+    letters : {"NESW", "NESO", "NLSO", "NOSW"}
+        The writer's letters of the compass points.
     """
 
-    def __init__(self, over_90: bool = False) -> None:
-        self._over_90 = over_90
+    def __init__(self, over_90: bool = False, letters: str = DEFAULT_LETTERS) -> None:
+        self._over_90, self._letters = over_90, letters
         self._orders: set[str] = set()
         self._commas: set[bool] = set()
 
@@ -217,7 +222,7 @@ class ColumnVotes:
             Cells of the column. Empty and unreadable ones have no vote.
         """
         for text in {text_of(cell) for cell in texts if not is_empty(cell)}:
-            settled = _settle(text)
+            settled = _settle(text, self._letters)
             found = settled.as_decimal if settled.decimal else settled.as_separator
             if isinstance(found, FieldDataError):
                 continue

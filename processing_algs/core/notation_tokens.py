@@ -8,6 +8,7 @@ from typing import Final, NamedTuple
 
 from .angles import POINTS
 from .errors import FieldDataError
+from .letters import DEFAULT_LETTERS, other_letters, plain_point, written_point
 from .notation_write import quadrant
 
 POINT_AZIMUTHS: Final = {name: 22.5 * index for index, name in enumerate(POINTS)}
@@ -98,13 +99,27 @@ def unreadable(text: str) -> FieldDataError:
     return FieldDataError(f'"{text}" cannot be read.', "unreadable", value=text)
 
 
-def _plain(text: str) -> str:
-    """Bring look-alike characters together and write in capitals.
+def same_characters(text: str) -> str:
+    """Bring look-alike characters together: quotes, degree signs, dashes, full-width forms and blanks.
 
     Compatibility normalisation of Unicode is not used: it would turn 30² into 302.
+
+    Parameters
+    ----------
+    text : str
+
+    Returns
+    -------
+    str
+        With single blanks, and none at its ends.
     """
     plain = text.replace("Â°", "°").replace("Âº", "°").translate(_CHARACTERS)
-    plain = re.sub(r"\s+", " ", plain).strip()
+    return re.sub(r"\s+", " ", plain).strip()
+
+
+def _plain(text: str) -> str:
+    """Bring look-alike characters together and write in capitals."""
+    plain = same_characters(text)
     if re.search(r"""[^A-Za-z0-9 .,;/\-°'"]""", plain):
         raise unreadable(text)
     plain = plain.upper()
@@ -130,7 +145,7 @@ def _number(found: re.Match[str], plain: str, text: str) -> tuple[Token, int]:
     return Token("n", value, len(whole), padded=len(whole) >= 3 and whole[0] == "0"), end
 
 
-def tokens(text: str, decimal_comma: bool) -> list[Token]:
+def tokens(text: str, decimal_comma: bool, letters: str = DEFAULT_LETTERS) -> list[Token]:
     """Cut a text into tokens.
 
     Parameters
@@ -139,6 +154,8 @@ def tokens(text: str, decimal_comma: bool) -> list[Token]:
         As written in the field.
     decimal_comma : bool
         Whether a comma between two digits is a decimal sign; otherwise it separates.
+    letters : {"NESW", "NESO", "NLSO", "NOSW"}
+        The writer's letters of the compass points.
 
     Returns
     -------
@@ -148,7 +165,8 @@ def tokens(text: str, decimal_comma: bool) -> list[Token]:
     Raises
     ------
     FieldDataError
-        ``unreadable``, or ``comma_unclear`` where a decimal comma could as well mark thousands (1,600).
+        ``unreadable``; ``comma_unclear`` where a decimal comma could as well mark thousands (1,600);
+        ``other_letters``, with ``choices``, where a letter belongs to another choice of letters.
     """
     plain = _plain(text)
     if decimal_comma and (_THOUSANDS.search(plain) or _COMMA_CHAIN.search(plain)):
@@ -167,7 +185,7 @@ def tokens(text: str, decimal_comma: bool) -> list[Token]:
             number_end = place
             result.append(token._replace(value=-token.value) if minus else token)
         elif word:
-            result.append(_word(word[0], text))
+            result.append(_word(word[0], text, letters))
             place = word.end()
         else:
             if plain[place] not in " -/,;":
@@ -184,7 +202,12 @@ def _is_minus(plain: str, place: int, before: list[Token]) -> bool:
     return touches and (not before or before[-1].kind in "-/," or plain[place - 1] == " ")
 
 
-def _word(word: str, text: str) -> Token:
+def _word(word: str, text: str, letters: str) -> Token:
+    plain = plain_point(word, letters)
+    if plain is None:
+        raise other_letters(text, word) if len(word) <= 3 else unreadable(text)
+    if plain in POINT_AZIMUTHS or plain in _WORDS:
+        word = plain
     if word in POINT_AZIMUTHS:
         kind = "c" if word in "NS" else "e" if word in "EW" else "p"
         return Token(kind, POINT_AZIMUTHS[word])
@@ -194,12 +217,12 @@ def _word(word: str, text: str) -> Token:
     return Token(kind, POINT_AZIMUTHS[word[0]], axis=True) if kind == "x" else Token(kind)
 
 
-def grouped(text: str, decimal_comma: bool) -> list[Token]:
+def grouped(text: str, decimal_comma: bool, letters: str = DEFAULT_LETTERS) -> list[Token]:
     """Cut a text into tokens and join those that make one bearing: N45W, due N, N-S.
 
     Parameters
     ----------
-    text, decimal_comma
+    text, decimal_comma, letters
         As for `tokens`.
 
     Returns
@@ -212,7 +235,7 @@ def grouped(text: str, decimal_comma: bool) -> list[Token]:
     FieldDataError
         As `tokens`; ``quadrant_range`` where the angle of a quadrant bearing is over 90.
     """
-    parts = tokens(text, decimal_comma)
+    parts = tokens(text, decimal_comma, letters)
     kinds = "".join(part.kind for part in parts)
     result, place = [], 0
     while place < len(parts):
@@ -224,7 +247,7 @@ def grouped(text: str, decimal_comma: bool) -> list[Token]:
         if how == "due":
             result.append(Token("A", taken[1].value))
         elif how == "quadrant":
-            result.append(_quadrant(text, *(part for part in taken if part.kind != "-")))
+            result.append(_quadrant(text, letters, *(part for part in taken if part.kind != "-")))
         elif how == "axis":
             result.append(Token("A", taken[0].value, axis=True))
         elif how == "word":
@@ -235,12 +258,12 @@ def grouped(text: str, decimal_comma: bool) -> list[Token]:
     return result
 
 
-def _quadrant(text: str, end: Token, angle: Token, side: Token) -> Token:
+def _quadrant(text: str, letters: str, end: Token, angle: Token, side: Token) -> Token:
     """Turn an angle from north or south toward east or west into an azimuth."""
     sense = 1 if (end.value == 0) == (side.value == 90) else -1
     azimuth = (end.value + sense * angle.value) % 360
     if not 0 <= angle.value <= 90:
-        suggestion = quadrant(azimuth) if 90 < angle.value < 180 else ""
+        suggestion = written_point(quadrant(azimuth), letters) if 90 < angle.value < 180 else ""
         message = f'"{text}": the angle of a quadrant bearing is 0 to 90.'
         raise FieldDataError(message, "quadrant_range", value=text, suggestion=suggestion)
     return Token("A", azimuth)
@@ -264,13 +287,15 @@ class Bearing(NamedTuple):
     axis: bool = False
 
 
-def read_bearing(text: str) -> Bearing:
+def read_bearing(text: str, letters: str = DEFAULT_LETTERS) -> Bearing:
     """Read an azimuth cell: a number, a quadrant bearing, a compass point or an axis. A comma is a decimal sign.
 
     Parameters
     ----------
     text : str
         Such as 045, 45°, N45W, due N, NNE or N-S.
+    letters
+        As for `tokens`.
 
     Returns
     -------
@@ -280,9 +305,9 @@ def read_bearing(text: str) -> Bearing:
     Raises
     ------
     FieldDataError
-        ``unreadable``, ``quadrant_range``, ``comma_unclear``.
+        ``unreadable``, ``quadrant_range``, ``comma_unclear``, ``other_letters``.
     """
-    parts = grouped(text, decimal_comma=True)
+    parts = grouped(text, True, letters)
     if len(parts) != 1 or parts[0].kind not in "ncepA":
         raise unreadable(text)
     only = parts[0]
@@ -307,13 +332,15 @@ class Side(NamedTuple):
     bearing: float | None = None
 
 
-def read_side(text: str) -> Side:
+def read_side(text: str, letters: str = DEFAULT_LETTERS) -> Side:
     """Read a side cell: a compass point (SE, S.E.), or a dip direction that was written down beside the strike.
 
     Parameters
     ----------
     text : str
         The cell.
+    letters
+        As for `tokens`.
 
     Returns
     -------
@@ -325,7 +352,7 @@ def read_side(text: str) -> Side:
     FieldDataError
         As `read_bearing`; ``unreadable`` for an axis too.
     """
-    parts = grouped(text, decimal_comma=True)
+    parts = grouped(text, True, letters)
     if len(parts) != 1 or parts[0].axis or parts[0].kind not in "ncepA":
         raise unreadable(text)
     only = parts[0]
@@ -349,13 +376,15 @@ class Inclination(NamedTuple):
     letter: float | None = None
 
 
-def read_inclination(text: str) -> Inclination:
+def read_inclination(text: str, letters: str = DEFAULT_LETTERS) -> Inclination:
     """Read a dip or rake cell: a number, a number and a compass point, or a word. A comma is a decimal sign.
 
     Parameters
     ----------
     text : str
         Such as 30, 30°, 30SE, 30 SE or vertical.
+    letters
+        As for `tokens`.
 
     Returns
     -------
@@ -365,9 +394,9 @@ def read_inclination(text: str) -> Inclination:
     Raises
     ------
     FieldDataError
-        ``unreadable``, ``comma_unclear``.
+        ``unreadable``, ``comma_unclear``, ``other_letters``.
     """
-    parts = tokens(text, decimal_comma=True)
+    parts = tokens(text, True, letters)
     kinds = "".join(part.kind for part in parts)
     if kinds in ("H", "V"):
         return Inclination(0.0 if kinds == "H" else 90.0)

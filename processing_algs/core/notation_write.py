@@ -9,6 +9,7 @@ import numpy.typing as npt
 
 from .angles import POINTS
 from .errors import FieldDataError
+from .letters import DEFAULT_LETTERS, check_letters, written_point
 
 PLANE_NOTATIONS: Final = ("strike_right", "strike_left", "strike_letter", "dip_direction", "quadrant")
 LINE_NOTATIONS: Final = ("line", "quadrant")
@@ -77,7 +78,7 @@ def _padded(angle: float, digits: int, decimals: int) -> str:
 
 
 def write_planes(
-    strike: npt.ArrayLike, dip: npt.ArrayLike, notation: str, decimals: int = 0
+    strike: npt.ArrayLike, dip: npt.ArrayLike, notation: str, decimals: int = 0, letters: str = DEFAULT_LETTERS
 ) -> npt.NDArray[np.object_]:
     """Write planes in a field notation.
 
@@ -92,6 +93,8 @@ def write_planes(
         ``N45E/30SE``.
     decimals : int
         Decimals of both angles.
+    letters : {"NESW", "NESO", "NLSO", "NOSW"}
+        Letters of the compass points, see `letters`.
 
     Returns
     -------
@@ -101,9 +104,10 @@ def write_planes(
     Raises
     ------
     FieldDataError
-        ``unknown_notation``.
+        ``unknown_notation``, ``unknown_letters``.
     """
     _check(notation, PLANE_NOTATIONS)
+    check_letters(letters)
 
     def write(strike: float, dip: float) -> str:
         if dip == 0:
@@ -112,10 +116,11 @@ def write_planes(
             return ""
         angle = _padded(dip, 2, decimals)
         # The letter comes from the azimuth as it was before rounding: never nearer than 67 degrees to the strike.
-        letter = point(strike + 90, points=8)
+        letter = written_point(point(strike + 90, points=8), letters)
         if notation == "quadrant":
             end = round(strike % 180, decimals)
-            return f"{quadrant(end if end <= 90 else end + 180, decimals)}/{angle}{letter}"
+            bearing = written_point(quadrant(end if end <= 90 else end + 180, decimals), letters)
+            return f"{bearing}/{angle}{letter}"
         turn = {"strike_left": 180, "dip_direction": 90}.get(notation, 0)
         return f"{three_digits(strike + turn, decimals)}/{angle}{letter if notation == 'strike_letter' else ''}"
 
@@ -123,7 +128,11 @@ def write_planes(
 
 
 def write_lines(
-    trend: npt.ArrayLike, plunge: npt.ArrayLike, notation: str = "line", decimals: int = 0
+    trend: npt.ArrayLike,
+    plunge: npt.ArrayLike,
+    notation: str = "line",
+    decimals: int = 0,
+    letters: str = DEFAULT_LETTERS,
 ) -> npt.NDArray[np.object_]:
     """Write lines in a field notation, trend first.
 
@@ -137,6 +146,8 @@ def write_lines(
         ``030/12`` or ``N30E/12``.
     decimals : int
         Decimals of both angles.
+    letters : {"NESW", "NESO", "NLSO", "NOSW"}
+        Letters of the compass points, see `letters`.
 
     Returns
     -------
@@ -146,9 +157,10 @@ def write_lines(
     Raises
     ------
     FieldDataError
-        ``unknown_notation``.
+        ``unknown_notation``, ``unknown_letters``.
     """
     _check(notation, LINE_NOTATIONS)
+    check_letters(letters)
 
     def write(trend: float, plunge: float) -> str:
         if plunge == 90:
@@ -156,6 +168,7 @@ def write_lines(
         if not (math.isfinite(trend) and math.isfinite(plunge)):
             return ""
         azimuth = (quadrant if notation == "quadrant" else three_digits)(trend, decimals)
+        azimuth = written_point(azimuth, letters)
         return f"{azimuth}/{_padded(plunge, 2, decimals)}"
 
     return _write_all(write, trend, plunge)

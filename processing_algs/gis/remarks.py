@@ -36,6 +36,9 @@ def sentences():
         ),
         "no_side": tr('"{value}" does not say to which side the plane dips.'),
         "unreadable": tr('The {column} "{value}" cannot be read.'),
+        "other_letters": tr(
+            '"{value}" has compass letters of another language; the choices {choices} of COMPASS_LETTERS would read it.'
+        ),
         "pair_undefined": tr(
             'In the pair "{value}" nothing tells which number is the azimuth, or what the azimuth means.'
         ),
@@ -54,6 +57,10 @@ def sentences():
         "date_ambiguous": tr(
             "Date {value} can be read in more than one way; write it like 2026-06-01, or state the order of day and "
             "month and write all four digits of the year."
+        ),
+        "date_serial": tr(
+            "Date {value} looks like the day number of a spreadsheet; if it is one, choose serial as the order of "
+            "numeric dates."
         ),
         "date_unreadable": tr('The date "{value}" cannot be read.'),
         "date_partial": tr("Date {value} is only a year or a month; its middle, {used}, was used."),
@@ -76,6 +83,17 @@ def sentences():
         "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS."),
+        "no_field_then": tr("{model} has no declination here at that time, so the reading of a compass is not known."),
+        "no_time": tr("No time is given."),
+        "no_zone": tr('The time "{value}" has no zone, so it is not known when it was; write it like 14:05+02:00.'),
+        "sun_behind": tr("The ground of the DEM stands before the sun, whose altitude is {value} degrees."),
+        "sun_down": tr("The sun is below the horizon ({value})."),
+        "sun_high": tr("The sun stands {value} degrees high; over 60 its azimuth is hard to read."),
+        "sun_low": tr("The sun stands {value} degrees high; below 5 it is hardly sighted over a level horizon."),
+        "sun_years": tr("The sun's place is known from 1900 to 2100, not in {value}."),
+        "time_skipped": tr('The time "{value}" did not exist that day: the clocks were put forward.'),
+        "time_twice": tr('The time "{value}" exists twice that day: the clocks were put back. Write its offset.'),
+        "time_unreadable": tr('The time "{value}" cannot be read.'),
         "dem_gap": tr("The DEM has no height here, or not all along."),
         "no_height": tr("No height is given for this row, and there is no DEM to take it from."),
         "few_points": tr("A plane needs 3 points of known place and height; there are {count}."),

@@ -5,7 +5,7 @@ import math
 
 import numpy as np
 import pytest
-from agonic.processing_algs.core.dates import ORDERS, decimal_year, read_date, read_dates
+from agonic.processing_algs.core.dates import ORDERS, decimal_year, read_date, read_dates, serial_date
 from agonic.processing_algs.core.errors import FieldDataError
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -235,3 +235,50 @@ def test_whatever_the_cells_hold_each_is_read_or_refused(values, order):
         assert (dates.date[row] is not None) + (row in refused) + bool(dates.missing[row]) == 1
     good = ~np.isnan(dates.year)
     assert ((dates.year[good] >= 1500) & (dates.year[good] < 2200)).all()
+
+
+# Day numbers. Columns: system, number, date, source.
+SERIALS = [
+    # ECMA-376, 1st edition, part 4, section 3.17.4.1 "Date Representation".
+    ("serial", 1, "1900-01-01"),
+    ("serial", 59, "1900-02-28"),
+    ("serial", 61, "1900-03-01"),
+    ("serial", 2958465, "9999-12-31"),
+    ("serial_1904", 0, "1904-01-01"),
+    ("serial_1904", 2225, "1910-02-03"),
+    ("serial_1904", 37287, "2006-02-01"),
+    ("serial_1904", 2957003, "9999-12-31"),
+    # Recomputed with openpyxl 3.1.
+    ("serial", 1462, "1904-01-01"),
+    ("serial", 45351, "2024-02-29"),
+    ("serial", 46241, "2026-08-07"),
+    ("serial", 45981.5, "2025-11-20"),
+    ("serial_1904", 44779, "2026-08-07"),
+]
+
+
+@pytest.mark.parametrize(("system", "number", "day"), SERIALS)
+def test_day_numbers_of_spreadsheets(system, number, day):
+    assert serial_date(number, system).isoformat() == day
+
+
+@pytest.mark.parametrize(
+    ("system", "number"), [("serial", 60), ("serial", 0), ("serial", -1), ("serial_1904", -1), ("serial", 2958466)]
+)
+def test_a_number_that_is_no_day_is_refused(system, number):
+    """60 is the 29 February 1900 that never was (ECMA-376, as above)."""
+    with pytest.raises(FieldDataError):
+        serial_date(number, system)
+
+
+@pytest.mark.parametrize("value", [46241, 46241.0, "46241", "46241.75", 46241.75])
+def test_day_numbers_are_read_only_where_days_are_said_to_be_numbered(value):
+    assert code_of(value, "dmy") == "date_serial"
+    assert read_date(value, "serial").date.isoformat() == "2026-08-07"
+    assert read_date(value, "serial_1904").date.isoformat() == "2030-08-08"
+
+
+def test_with_numbered_days_a_year_is_still_a_year():
+    assert read_date("1987", "serial").partial
+    assert read_date("2026-08-07", "serial").date.isoformat() == "2026-08-07"
+    assert code_of("07/08/2026", "serial") == "date_ambiguous"

@@ -360,6 +360,15 @@ REFUSED = [
     ("strike_letter", {"azimuth": "N91E", "dip": "30S"}, "quadrant_range", {"suggestion": "S89E"}),
     ("strike_letter", {"azimuth": "S100W", "dip": "30S"}, "quadrant_range", {"suggestion": "N80W"}),
     ("strike_letter", {"azimuth": "N200E", "dip": "30S"}, "quadrant_range", {"suggestion": ""}),
+    ("text", {"text": "N91O/30S", "letters": "NESO"}, "quadrant_range", {"suggestion": "S89O"}),
+    (
+        "strike_letter",
+        {"azimuth": 40, "dip": "30NO"},
+        "other_letters",
+        {"value": "30NO", "choices": "NESO, NLSO, NOSW"},
+    ),
+    ("strike_letter", {"azimuth": 40, "dip": "30L", "letters": "NESO"}, "other_letters", {"choices": "NLSO"}),
+    ("strike_letter", {"azimuth": "N45O", "dip": "30NO", "letters": "NOSW"}, "letter_along_strike", {"letter": "NO"}),
     ("text", {"text": "N91E/30S"}, "quadrant_range", {"value": "N91E/30S", "suggestion": "S89E"}),
     ("strike_right", {"azimuth": 10, "dip": 90.5}, "dip_range", {"value": "90.5"}),
     ("strike_right", {"azimuth": 10, "dip": -5}, "dip_range", {"value": "-5"}),
@@ -472,6 +481,45 @@ def test_every_code_has_a_test():
     assert tested == set(CODES)
 
 
+# What the points are called: rheinisch NNO-SSW, herzynisch NW-SO and erzgebirgisch NO-SW as strikes are in
+# Universal-Lexikon 2012, "Streichen und Fallen"; leste and oeste in a Portuguese compass manual; O for oeste, ouest
+# and ovest, and L for leste, as letters: common practice.
+LETTERED = [
+    ("NOSW", "NNO-SSW", 22.5),
+    ("NOSW", "NW-SO", 315.0),
+    ("NOSW", "NO-SW", 45.0),
+    ("NOSW", "N30O", 30.0),
+    ("NOSW", "S30O", 150.0),
+    ("NESO", "N30O", 330.0),
+    ("NESO", "S30O", 210.0),
+    ("NESO", "SO", 225.0),
+    ("NESO", "N30E", 30.0),
+    ("NESO", "N30W", 330.0),
+    ("NLSO", "N30L", 30.0),
+    ("NLSO", "S30L", 150.0),
+    ("NLSO", "S30O", 210.0),
+    ("NLSO", "LSL", 112.5),
+    ("NLSO", "L-O", 90.0),
+]
+
+
+@pytest.mark.parametrize(("written", "text", "azimuth"), LETTERED)
+def test_letters_of_other_languages_are_read_as_chosen(written, text, azimuth):
+    assert read_bearing(text, written).value == azimuth
+
+
+@pytest.mark.parametrize("written", notation.LETTERS)
+@pytest.mark.parametrize("how", PLANE_NOTATIONS)
+def test_planes_come_back_in_the_letters_of_every_language(written, how):
+    """Every fifth degree all round, so that no quadrant and no letter is left out."""
+    strike = np.arange(0.0, 360.0, 5.0)
+    texts = write_planes(strike, np.full(72, 33.0), how, letters=written)
+    means = how if how in notation.PAIR_MEANS else None
+    back = read_rows("text", None, None, None, texts, None, [False] * 72, pair_means=means, letters=written)
+    assert back.problems == []
+    assert (back.azimuth + back.to_strike) % 360 == pytest.approx(strike)
+
+
 # Texts that a reader could be tempted to read, and that mean more than one thing or nothing.
 UNREADABLE = [
     "N45E/30SE?",
@@ -483,7 +531,6 @@ UNREADABLE = [
     "045/30/20",
     "N45E/30 S E",
     "N45X/30SE",
-    "N45O/30SE",  # O is west in one language and east in another
     "N-45E",  # strike N and dip 45E, or the bearing N45E?
     "N45-E/30SE",
     "E20S",  # strike E and dip 20S, or 20 from east toward south?
@@ -779,7 +826,7 @@ FIELD = st.one_of(
     st.floats(),
     st.floats(0, 360),
     st.text(),
-    st.text(alphabet="NSEWnsewoODUE0123456789 ./-,;°º'’\"−"),
+    st.text(alphabet="NSEWnsewoODULE0123456789 ./-,;°º'’\"−"),
     st.sampled_from(
         ["N45W", "30SE", "045/30", "N-S", "horizontal", "vertical", "due N", -9999, "999", "E20S", b"x", []]
     ),
@@ -795,10 +842,12 @@ ROWS = st.lists(st.tuples(FIELD, FIELD, FIELD, FIELD, FIELD, st.booleans()), min
     pair_means=st.sampled_from([None, *notation.PAIR_MEANS]),
     rake_means=st.sampled_from(notation.RAKE_MEANS),
     over_90=st.booleans(),
+    written=st.sampled_from(notation.LETTERS),
 )
-def test_whatever_the_cells_hold_each_row_is_read_or_refused(rows, how, unit, pair_means, rake_means, over_90):
+def test_whatever_the_cells_hold_each_row_is_read_or_refused(rows, how, unit, pair_means, rake_means, over_90, written):
     columns = [list(column) for column in zip(*rows, strict=True)]
-    readings = read_rows(how, *columns, unit=unit, pair_means=pair_means, rake_means=rake_means, over_90=over_90)
+    means = {"pair_means": pair_means, "rake_means": rake_means}
+    readings = read_rows(how, *columns, unit=unit, over_90=over_90, letters=written, **means)
     refused = {problem.row for problem in readings.problems if CODES[problem.code].rejects}
     assert refused == set(np.flatnonzero(readings.rejected))
     for problem in readings.problems:

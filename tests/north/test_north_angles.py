@@ -85,7 +85,7 @@ def test_both_ends_of_a_models_years_belong_to_it(make_points, run, model, day):
 
 def test_early_years_weak_fields_and_blackout_zones_are_marked(make_points, run):
     # 80 N 110 W in late 2025: H about 2050 nT by IGRF-14, between the blackout zone's 2000 and the caution zone's 6000.
-    # 87 N 150 E: near the north magnetic pole of 2025, well inside the blackout zone.
+    # 85.8 N 140 E: near the north magnetic pole of 2025, well inside the blackout zone.
     rows = [(15.0, 50.0, "1920-01-01"), (-110.0, 80.0, "2025-11-24"), (140.0, 85.8, "2025-11-24")]
     layer = make_points(["day:string"], rows, crs="EPSG:4326")
     found = [(row["status"], row["code"]) for row in run("north_angles", {"INPUT": layer, "DATE_FIELD": "day"})["rows"]]
