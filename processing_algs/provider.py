@@ -8,6 +8,7 @@ from qgis.PyQt.QtGui import QIcon
 from .north.isogonic_lines import IsogonicLines
 from .north.north_angles import NorthAngles
 from .north.north_diagram import NorthDiagram
+from .north.sun_azimuths import SunAzimuths
 from .planes.depth_to_plane import DepthToPlane
 from .planes.outcrop_trace import OutcropTrace
 from .planes.planes_along_traces import PlanesAlongTraces
@@ -33,6 +34,7 @@ ALGORITHMS = (
     NorthAngles,
     NorthDiagram,
     IsogonicLines,
+    SunAzimuths,
     CorrectReadings,
     StyleAttitudes,
     ThinAttitudes,
