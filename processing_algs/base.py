@@ -20,6 +20,7 @@ from .gis.destinations import destination_refusal
 from .gis.faults import faults_told
 from .gis.i18n import tr
 from .gis.outputs import Outputs
+from .gis.sinks import given_destination
 from .gis.styling import LayerStyler
 from .run import DONE, READ, REJECTED, WARNED, Run
 
@@ -180,9 +181,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def destination(self, parameters, key):
         """Where an output is to go, as the user gave it: a path, a database URI or a word for a temporary layer."""
-        value = parameters.get(key)
-        value = getattr(value, "sink", value)
-        return str(value.staticValue() if isinstance(value, QgsProperty) else value or "")
+        return given_destination(parameters.get(key), None)
 
     def report_renamed(self, renamed, feedback):
         """Say in the log which of the input's fields had to give way to ours."""
@@ -303,8 +302,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             self._no_number(parameters, context)
             or self._wrong_geometry(parameters, context)
             or self._unknown_field(parameters, context)
-            or destination_refusal(self, parameters, context)
             or self._rules(parameters, context)
+            or destination_refusal(self, parameters, context)
             or ""
         )
 

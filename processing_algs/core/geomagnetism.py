@@ -467,10 +467,10 @@ def _field(
                 result[i, block] = cos_lat * z - sin_lat * outward
                 result[i + 1, block] = cos_lon * y - sin_lon * x
                 result[i + 2, block] = -cos_lat * outward - sin_lat * z
-    return _elements(*result.reshape(6, *shape))
+    return elements(*result.reshape(6, *shape))
 
 
-def _elements(
+def elements(
     x: FloatArray, y: FloatArray, z: FloatArray, x_year: FloatArray, y_year: FloatArray, z_year: FloatArray
 ) -> Field:
     """Angles and intensities, and their yearly change, from the components to north, east and down and theirs."""

@@ -4,9 +4,11 @@ from pathlib import Path
 
 from qgis.core import (
     QgsDataSourceUri,
+    QgsExpressionContext,
     QgsFeature,
     QgsFeatureSink,
     QgsProcessingException,
+    QgsProperty,
     QgsProviderRegistry,
     QgsVariantUtils,
 )
@@ -100,6 +102,27 @@ class Writer:
             raise QgsProcessingException(self._refusal())
         if self._target is not None:
             self._target.rows += len(features)
+
+
+def given_destination(value, context):
+    """Where an output is to go, as the user gave it: a path, a database URI or a word for a temporary layer.
+
+    Parameters
+    ----------
+    value
+        Of the output parameter.
+    context : QgsProcessingContext or None
+        Of the run; expressions in the value may need it.
+
+    Returns
+    -------
+    str
+    """
+    value = getattr(value, "sink", value)
+    if isinstance(value, QgsProperty):
+        scope = QgsExpressionContext() if context is None else context.expressionContext()
+        value, _ = value.valueAsString(scope, "")
+    return str(value or "")
 
 
 def destination_file(destination):
