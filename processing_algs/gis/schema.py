@@ -69,7 +69,7 @@ DICTIONARY = {
     "leg": (WHOLE, 0),
     "leg_azim": (DOUBLE, 0),
     "distance": (DOUBLE, 0),
-    "cross_name": (TEXT, 80),
+    "cross_name": (TEXT, 254),
     "to_dist": (DOUBLE, 0),
     "length": (DOUBLE, 0),
     "elev": (DOUBLE, 0),
