@@ -111,6 +111,7 @@ class StyleAttitudes(AgonicAlgorithm):
                 tr("Such as bedding, joint, lineation."),
                 role="kind",
                 optional=True,
+                fill=True,
             ),
             words(
                 "KIND_WORDS",
@@ -136,6 +137,7 @@ class StyleAttitudes(AgonicAlgorithm):
                 ),
                 role="polarity",
                 optional=True,
+                fill=True,
             ),
             words(
                 "POLARITY_WORDS",
