@@ -12,8 +12,8 @@ from qgis.core import (
 
 from ..base import DONE, READ, REJECTED, WARNED, AgonicAlgorithm
 from ..core import attitudes, norths
+from ..core.symbol_numbers import labels, symbol_numbers
 from ..core.words import PLANES
-from ..drawing.symbols import labels, symbol_numbers
 from ..gis.attitude_columns import AttitudeFields, read_attitudes
 from ..gis.columns import column_or_empty, numbers
 from ..gis.dem import WGS84

@@ -17,20 +17,18 @@ from ..core import norths, reduction
 from ..core.cells import is_empty
 from ..core.errors import FieldDataError
 from ..core.notation import CODES, DEFAULT_NULLS, parse_numbers, read_rows
-from ..core.words import KINDS, LINES, POLARITIES, fold, parse_words, read_kinds, read_polarities
-from ..drawing.layer_style import style_attitudes
-from ..drawing.symbols import (
-    ANCHORS,
+from ..core.symbol_numbers import (
     APPROXIMATE_OVER,
-    BAR_MM,
     CLOSER_KINDS,
-    MIN_STROKE_MM,
-    STROKE_MM,
+    LINEAR,
     VARIANTS,
     labels,
     symbol_numbers,
     without_approximate,
 )
+from ..core.words import KINDS, LINES, POLARITIES, fold, parse_words, read_kinds, read_polarities
+from ..drawing.layer_style import style_attitudes
+from ..drawing.symbols import ANCHORS, BAR_MM, MIN_STROKE_MM, STROKE_MM
 from ..gis.attitude_columns import AttitudeFields
 from ..gis.columns import chunks, column_or_empty, numbers, output_rows
 from ..gis.crs import to_pyproj
@@ -51,7 +49,6 @@ NOTATION_OF = {
 }
 NORTHS = ("true", "grid")
 KIND_MEANINGS = (*KINDS, *CLOSER_KINDS)
-LINEAR = (*LINES, *(closer for closer, kind in CLOSER_KINDS.items() if kind in LINES))
 
 
 @dataclass(frozen=True)

@@ -16,10 +16,10 @@ from qgis.core import (
 
 from ..base import POINTS
 from ..core.cells import text_of
+from ..core.symbol_numbers import KIND_OF
 from ..core.thinning import plot_scales, ranks
 from ..core.words import KINDS, read_kinds
 from ..drawing.layer_style import style_attitudes, style_options
-from ..drawing.symbols import KIND_OF
 from ..gis.columns import chunks, column_or_empty, output_rows
 from ..gis.i18n import tr
 from ..gis.places import Locator
