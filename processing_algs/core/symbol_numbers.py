@@ -226,4 +226,4 @@ def labels(dip: npt.ArrayLike) -> Texts:
     """
     printed = _printed(dip)
     shown = (printed > 0) & (printed < 90)
-    return _LABELS[np.where(shown, printed, 0).astype(int)]
+    return np.asarray(_LABELS[np.where(shown, printed, 0).astype(int)])
