@@ -113,7 +113,7 @@ def dates(parent="INPUT"):
             "DATE_ORDER",
             tr("Order of numeric dates"),
             tr("With the year first, 1/6/2026 is ambiguous and rejected."),
-            {order: wording.date_orders()[order] for order in ORDERS},
+            wording.worded(ORDERS, wording.date_orders()),
             default="iso",
             advanced=True,
         ),
@@ -128,13 +128,12 @@ def field_models(*, also=()):
     also : tuple of str
         Further tokens, beside the models: ``given``, where the user may state the declination.
     """
-    named = wording.field_models()
     return [
         choice(
             "MODEL",
             tr("Model of the magnetic field"),
             tr("IGRF-14 serves old and new readings alike; WMMHR2025 has the field of the crust in finer detail."),
-            {token: named.get(token, token) for token in (*geomagnetism.MODELS, *also)},
+            wording.worded((*geomagnetism.MODELS, *also), wording.field_models()),
             default="igrf14",
         )
     ]
@@ -153,13 +152,12 @@ def norths(parent="INPUT", height_help=None):
     height_help : str, optional
         Help of the field of heights, where heights are for more than the declination.
     """
-    named = wording.norths()
     return [
         choice(
             "NORTH",
             tr("North the readings are counted from"),
             tr("True: already corrected, as by many phones. Grid: taken off a map's grid."),
-            {north: named[north] for north in NORTHS},
+            wording.worded(NORTHS, wording.norths()),
             default="magnetic",
         ),
         column(
@@ -274,7 +272,6 @@ def dem(help, *, optional=False):  # noqa: A002
 
 def height_unit():
     """Unit of heights, HEIGHT_UNIT, of the DEM and of height fields alike."""
-    named = wording.height_units()
     return choice(
         "HEIGHT_UNIT",
         tr("Unit of heights"),
@@ -282,7 +279,7 @@ def height_unit():
             "As the file says: by its vertical CRS or its band; metres where nothing says it. Height fields have the "
             "same unit; where the file says it they are metres."
         ),
-        {unit: named[unit] for unit in (FROM_FILE, *UNITS)},
+        wording.worded((FROM_FILE, *UNITS), wording.height_units()),
         default=FROM_FILE,
     )
 
@@ -294,12 +291,11 @@ def bearing_notation():
 
 def angle_unit(label):
     """Unit of angles, ANGLE_UNIT."""
-    named = wording.angle_units()
     return choice(
         "ANGLE_UNIT",
         label,
         tr("400 gon or 6400 mil make the circle."),
-        {unit: named[unit] for unit in angles.UNITS},
+        wording.worded(angles.UNITS, wording.angle_units()),
         default="degree",
         advanced=True,
     )

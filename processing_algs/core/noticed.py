@@ -15,44 +15,32 @@ import numpy as np
 import numpy.typing as npt
 
 from .cells import Problem
+from .notation_rows import CODES
 
 OK, WARNING, REJECTED = "ok", "warning", "rejected"
 FIRST: Final = 10
 """Row ids a summary names for each code."""
 
 REJECTS: Final[Mapping[str, bool]] = {
-    "axis_not_direction": True,
-    "azimuth_range": True,
-    "comma_unclear": True,
+    **{code: meaning.rejects for code, meaning in CODES.items()},
     "date_ambiguous": True,
     "date_outside_model": True,
     "date_partial": False,
+    "date_serial": True,
     "date_unreadable": True,
     "declination_range": True,
-    "dip_range": True,
     "height_range": False,
-    "kind_conflict": True,
     "kind_unknown": False,
-    "letter_along_strike": True,
-    "letter_conflict": True,
     "no_date": True,
     "no_declination": True,
     "no_field": True,
     "no_grid": True,
-    "no_side": True,
     "north_unknown": True,
-    "null_value": True,
     "old_model": False,
-    "pair_undefined": True,
     "polarity_unknown": False,
-    "quadrant_range": True,
     "quality_unreadable": False,
-    "rake_no_strike": True,
-    "rake_range": True,
-    "rake_unused": False,
     "ring_far": False,
     "ring_range": True,
-    "unreadable": True,
     "weak_field": False,
 }
 """Whether a code rejects its row, for the codes that do the same in every tool. Others, such as ``no_position``, reject

@@ -3,6 +3,21 @@
 from .i18n import tr
 
 
+def worded(tokens, words):
+    """Tokens of a choice with their words; a token that has none yet stands for itself.
+
+    Parameters
+    ----------
+    tokens : iterable of str
+    words : dict of str to str
+
+    Returns
+    -------
+    dict of str to str
+    """
+    return {token: words.get(token, token) for token in tokens}
+
+
 def norths():
     """Words for the norths an azimuth may be counted from."""
     return {
@@ -18,6 +33,8 @@ def date_orders():
         "iso": tr("year, month, day"),
         "dmy": tr("day, month, year"),
         "mdy": tr("month, day, year"),
+        "serial": tr("day numbers of a spreadsheet, from 1900"),
+        "serial_1904": tr("day numbers of a spreadsheet, from 1904"),
     }
 
 
