@@ -177,7 +177,7 @@ class OddPlaces:
         points = _points(lon, lat)
         distance, together = np.full(len(points), np.nan), np.zeros(len(points), dtype=np.intp)
         there = np.flatnonzero(np.isfinite(points).all(axis=1))
-        for place, far, count in zip(self.points, self.distance, self.together):  # noqa: B905
+        for place, far, count in zip(self.points, self.distance, self.together):
             here = there[np.linalg.norm(points[there] - place, axis=1) < 2.0 * _SAME]
             distance[here], together[here] = far, count
         return Judged(together == 1, together > 1, distance, self.limit)

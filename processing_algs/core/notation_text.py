@@ -236,6 +236,12 @@ class ColumnVotes:
             if order:
                 self._orders.add(order)
 
+    def copy(self) -> ColumnVotes:
+        """Give votes of their own that say the same."""
+        twin = ColumnVotes(self._over_90, self._letters)
+        twin.merge(self)
+        return twin
+
     def merge(self, other: ColumnVotes) -> None:
         """Take in the votes of other rows."""
         self._orders |= other._orders

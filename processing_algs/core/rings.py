@@ -262,7 +262,7 @@ class RingColumn:
         """
         found = {}
         for key, parts in self._stated.items():
-            year, row, ring = (np.concatenate(part) for part in zip(*parts))  # noqa: B905
+            year, row, ring = (np.concatenate(part) for part in zip(*parts))
             by_date = key not in self._undated
             order = np.lexsort((row, year if by_date else row))
             found[key] = Stated(by_date, year[order], row[order], ring[order])
