@@ -53,12 +53,12 @@ def has_places(projection: Any) -> bool:
     return True
 
 
-def places_at(projection: CRS | None, x: npt.ArrayLike, y: npt.ArrayLike) -> Places:
+def places_at(projection: Any, x: npt.ArrayLike, y: npt.ArrayLike) -> Places:
     """Places of map coordinates.
 
     Parameters
     ----------
-    projection : pyproj.CRS or None
+    projection : anything that pyproj.CRS accepts, or None
         The CRS of the coordinates, one that `has_places`; None for one that leads nowhere.
     x, y : array_like, shape (n,)
         As QGIS delivers them: x to the right on the page, y up. NaN for none. Units: the CRS's.
@@ -72,5 +72,7 @@ def places_at(projection: CRS | None, x: npt.ArrayLike, y: npt.ArrayLike) -> Pla
     if projection is None:
         nowhere = np.full(len(x), np.nan)
         return Places(x, y, nowhere, nowhere, nowhere, nowhere)
+    if not isinstance(projection, CRS):
+        projection = CRS.from_user_input(projection)
     own, wgs84 = norths.own_lonlat(projection, x, y), norths.wgs84_lonlat(projection, x, y)
     return Places(x, y, *own, *wgs84, projection)
