@@ -20,6 +20,7 @@ from .gis.destinations import destination_refusal
 from .gis.faults import faults_told
 from .gis.i18n import tr
 from .gis.outputs import Outputs
+from .gis.sinks import given_destination
 from .gis.styling import LayerStyler
 from .run import DONE, READ, REJECTED, WARNED, Run
 
@@ -135,7 +136,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         """
         ask = Ask(self, parameters, context)
         entries = self.parameters() if entries is None else entries
-        return Said(**{entry.key: entry.read(ask) for entry in entries if entry.read})
+        values = {entry.key: entry.read(ask) for entry in entries if entry.read}
+        return Said(values, [key for key in values if ask.given(key)])
 
     def _is_old(self):
         """Whether it still reads its parameters itself."""
@@ -179,9 +181,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def destination(self, parameters, key):
         """Where an output is to go, as the user gave it: a path, a database URI or a word for a temporary layer."""
-        value = parameters.get(key)
-        value = getattr(value, "sink", value)
-        return str(value.staticValue() if isinstance(value, QgsProperty) else value or "")
+        return given_destination(parameters.get(key), None)
 
     def report_renamed(self, renamed, feedback):
         """Say in the log which of the input's fields had to give way to ours."""
@@ -302,8 +302,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             self._no_number(parameters, context)
             or self._wrong_geometry(parameters, context)
             or self._unknown_field(parameters, context)
-            or destination_refusal(self, parameters, context)
             or self._rules(parameters, context)
+            or destination_refusal(self, parameters, context)
             or ""
         )
 

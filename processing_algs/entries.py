@@ -38,6 +38,7 @@ from .core.errors import FieldDataError
 from .core.notation import DEFAULT_NULLS, parse_numbers
 from .core.words import COLUMN_NAMES, parse_words
 from .gis.i18n import tr
+from .gis.schema import NAME_LENGTH
 from .gis.sources import Input
 from .gis.widgets import CHOICE, FIELD, widget
 
@@ -54,10 +55,23 @@ TEXT = Qgis.ProcessingFieldParameterDataType.String
 
 
 class Said:
-    """What the user said: one value for each entry, read once, before the run. It cannot be changed."""
+    """What the user said: one value for each entry, read once, before the run. It cannot be changed.
 
-    def __init__(self, **values):
+    Parameters
+    ----------
+    values : dict
+        By key.
+    named : iterable of str
+        Keys that the user gave a value himself; the others have their defaults.
+    """
+
+    def __init__(self, values, named=()):
         self.__dict__.update(values)
+        self.__dict__["_named"] = frozenset(named)
+
+    def named(self, key):
+        """Whether the user gave a value himself."""
+        return key in self._named
 
     def __setattr__(self, key, value):
         message = f"What was said is settled: {key} cannot be set."
@@ -299,9 +313,10 @@ def column(
         if key in ask.parameters:
             return ask.read("parameterAsString", key)
         source = ask.read("parameterAsSource", parent) if ask.given(parent) else None
-        index = -1 if source is None else source.fields().lookupField(default)
-        if index >= 0:
-            return source.fields().at(index).name()
+        present = {} if source is None else {name.lower(): name for name in reversed(source.fields().names())}
+        found = present.get(default.lower()) or present.get(default.lower()[:NAME_LENGTH])  # as a Shapefile cuts it
+        if found:
+            return found
         if optional or source is None:
             return None
         raise QgsProcessingException(

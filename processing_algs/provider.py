@@ -6,6 +6,7 @@ from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtGui import QIcon
 
 from .north.north_angles import NorthAngles
+from .north.sun_azimuths import SunAzimuths
 from .planes.depth_to_plane import DepthToPlane
 from .planes.outcrop_trace import OutcropTrace
 from .planes.planes_along_traces import PlanesAlongTraces
@@ -29,6 +30,7 @@ from .symbols.thin_attitudes import ThinAttitudes
 # Named one by one: an algorithm is part of the plugin because someone put it here.
 ALGORITHMS = (
     NorthAngles,
+    SunAzimuths,
     CorrectReadings,
     StyleAttitudes,
     ThinAttitudes,

@@ -41,6 +41,8 @@ _TIME = re.compile(
     r"(?:\s*t\s*|\s+)[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:[.,][0-9]+)?)?(?:\s*[ap]\.?\s?m\.?)?"
     r"\s*(?:z|utc|gmt|[+-][0-9]{2}(?::?[0-9]{2})?)?$"
 )
+# What spreadsheets make of an empty cell that is formatted as a date: day 0 of their count.
+_EMPTY_DATE = re.compile(r"1900[-/.]01[-/.]00(?:[ T]00:00(?::00)?)?|(?:0?0[-/.]0?1|0?1[-/.]0?0)[-/.]1900")
 _COMPACT_TIME = re.compile(r"(?<=^[0-9]{8})t[0-9]{4}(?:[0-9]{2})?(?:z|[+-][0-9]{2}:?(?:[0-9]{2})?)?$")
 _NUMERIC = re.compile(r"([0-9]{1,4})([-/.])([0-9]{1,2})(?:\2([0-9]{1,4}))?")
 _MONTH_YEAR = re.compile(r"([0-9]{1,2})[-/.]([0-9]{4})")
@@ -211,7 +213,7 @@ def read_date(value: Any, order: str = "iso") -> ReadDate:
     if order not in ORDERS:
         message = f'Date order "{order}" is not one of {", ".join(ORDERS)}.'
         raise FieldDataError(message, "unknown_order", value=order, allowed=ORDERS)
-    if is_empty(value):
+    if is_empty(value) or _EMPTY_DATE.fullmatch(text_of(value)):
         message = "No date is given."
         raise FieldDataError(message, "no_date", value="")
     if isinstance(value, datetime.date):
@@ -247,6 +249,8 @@ def _numeric(value: Any, text: str, order: str) -> ReadDate:
     if not parts:
         raise _error("date_unreadable", value, "this is not a date.")
     first, sign, second, third = parts.groups()
+    if len(first) == 4 and third and not int(third):
+        raise _error("date_unreadable", value, "there is no day 0.")
     if len(first) == 4 and (third is None or len(third) <= 2):
         return _year_first(value, sign, *map(int, (first, second, third or 0)))
     if third is None or len(first) > 2 or len(third) == 3:

@@ -105,6 +105,7 @@ COLUMN_NAMES: Final[dict[str, tuple[str, ...]]] = {
     "target": ("target", "landmark", "objetivo", "blanco", "cible", "ziel", "alvo"),
     "text": ("attitude", "text", "orientation", "actitud", "attitude_text", "messung", "atitude"),
     "to_station": ("to", "to_station", "to_stn", "hasta", "vers", "nach", "end", "station_to"),
+    "time": ("time", "hour", "clock", "hora", "heure", "uhrzeit", "zeit", "tempo"),
     "trend": ("trend", "tendencia", "direction_plunge", "abtauchrichtung", "sentido"),
     "unit": ("unit", "mapunit", "map_unit", "unidad", "unite", "einheit", "unidade"),
 }

@@ -97,3 +97,70 @@ def kinds():
         "fold_axis": tr("fold axis"),
         "other_line": tr("other line"),
     }
+
+
+def closer_kinds():
+    """Words for closer kinds of structure, each with a symbol of its own."""
+    return {
+        "spaced_cleavage": tr("spaced cleavage"),
+        "crenulation_cleavage": tr("crenulation cleavage"),
+        "general_foliation": tr("foliation, origin not told"),
+        "igneous_foliation": tr("igneous foliation"),
+        "platy_parting": tr("platy parting"),
+        "second_lineation": tr("second lineation"),
+        "parting_lineation": tr("parting lineation"),
+        "object_lineation": tr("lineation of objects"),
+        "second_slickenline": tr("second slickenline"),
+    }
+
+
+def line_types():
+    """Words for the types of mapped lines."""
+    return {
+        "contact": tr("contact"),
+        "internal_contact": tr("internal contact"),
+        "gradational_contact": tr("gradational contact"),
+        "unconformity": tr("unconformity"),
+        "fault": tr("fault"),
+        "normal_fault": tr("normal fault"),
+        "low_angle_normal_fault": tr("low-angle normal fault"),
+        "reverse_fault": tr("reverse fault"),
+        "right_lateral_fault": tr("right-lateral fault"),
+        "left_lateral_fault": tr("left-lateral fault"),
+        "thrust_fault": tr("thrust fault"),
+        "detachment_fault": tr("detachment fault"),
+        "anticline": tr("anticline"),
+        "antiform": tr("antiform"),
+        "syncline": tr("syncline"),
+        "synform": tr("synform"),
+        "monocline": tr("monocline"),
+        "map_boundary": tr("boundary of the map"),
+        "scratch_boundary": tr("scratch boundary, not drawn"),
+    }
+
+
+def azimuth_meanings():
+    """Words for what an azimuth of an attitude means."""
+    return {
+        "strike_right": tr("strike, dip on its right"),
+        "strike_left": tr("strike, dip on its left"),
+        "dip_direction": tr("dip direction"),
+        "trend": tr("trend, all rows are lines"),
+    }
+
+
+def bedding_symbols():
+    """Words for the symbols of inclined bedding."""
+    return {
+        "bar": tr("strike bar with a tick down the dip"),
+        "arrow": tr("arrow down the dip, number at its tip"),
+    }
+
+
+def arrow_anchors():
+    """Words for the part of a line's arrow that lies on its place."""
+    return {
+        "tail": tr("tail"),
+        "middle": tr("middle"),
+        "tip": tr("tip"),
+    }

@@ -371,13 +371,13 @@ def test_what_the_dialog_leaves_unset_is_unset(make_points, run):
         run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, **fields, "DIP_FIELD": NULL})
 
 
-def test_lines_are_refused_where_points_are_asked_for(run, tmp_path):
+def test_lines_are_refused_where_points_are_asked_for(run, standing, tmp_path):
     output = tmp_path / "out.gpkg"
-    output.write_bytes(b"precious")
+    before = standing(output)
     layer = QgsVectorLayer("LineString?crs=EPSG:32633&field=azimuth:double&field=incl:double", "lines", "memory")
     with pytest.raises(QgsProcessingException, match="holds LineString, not Point"):
         run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, "OUTPUT": str(output)})
-    assert output.read_bytes() == b"precious"
+    assert output.read_bytes() == before
 
 
 def test_a_corrected_layer_is_not_corrected_again(correct, run, make_points):
@@ -584,10 +584,10 @@ def test_rows_that_are_not_saved_yet_come_out_too(make_points, run, tmp_path):
         ({**STRIKE_RIGHT, **GIVEN, "SIDE_FIELD": "moon"}, "no field moon"),
     ],
 )
-def test_a_model_is_refused_like_a_dialog(make_points, agonic, tmp_path, parameters, message):
+def test_a_model_is_refused_like_a_dialog(make_points, agonic, standing, tmp_path, parameters, message):
     """A model does not check what it hands on; the file that was there would be lost before the run fails."""
     output = tmp_path / "out.gpkg"
-    output.write_bytes(b"precious")
+    before = standing(output)
     layer = make_points(NUMBERS, [(*HERE, 45, 30)])
     algorithm = QgsApplication.processingRegistry().createAlgorithmById("agonic:correct_readings")
     feedback = QgsProcessingFeedback(False)
@@ -596,7 +596,7 @@ def test_a_model_is_refused_like_a_dialog(make_points, agonic, tmp_path, paramet
     )
     assert not fine
     assert message in feedback.textLog()
-    assert output.read_bytes() == b"precious"
+    assert output.read_bytes() == before
 
 
 # -- the report -------------------------------------------------------------------------------------------------------
