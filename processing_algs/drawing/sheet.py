@@ -10,12 +10,13 @@ from qgis.PyQt.QtCore import QByteArray, QMarginsF, QRectF, QSizeF, Qt
 from qgis.PyQt.QtGui import QImage, QPageSize, QPainter, QPdfWriter
 from qgis.PyQt.QtSvg import QSvgRenderer
 
+from ..core.symbol_numbers import WITH_DIP
 from ..gis.i18n import tr
 from .layer_style import LABEL_GAP_MM, LABEL_PT
 from .lines import LINES, NOT_DRAWN, NUMBERED, specimen
 from .names import line_names, symbol_names
 from .parts import box, elements, number_text
-from .symbols import WITH_DIP, parts_of, reach_mm
+from .symbols import parts_of, reach_mm
 from .type import CAPITALS, MM_PER_PT, SERIF, Look, family
 
 FORMATS = (".svg", ".pdf", ".png")
