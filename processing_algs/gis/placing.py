@@ -11,10 +11,10 @@ from qgis.core import QgsProcessingException, QgsProviderRegistry
 
 from .databases import back_up, connect, count_rows, find_table, tables_of
 from .i18n import tr
+from .kinds import DATABASES
 from .sinks import layer_file
 from .styling import store_style
 
-DATABASES = (".gpkg", ".sqlite")  # files that may hold other layers than ours, and are never replaced
 STALE = {".qix", ".sbn", ".sbx", ".cpg", ".prj", ".idx", ".ind", ".idm", ".map", ".id", ".dat"}
 """Endings of files that belong to the layer they lie beside, and spoil another one."""
 
