@@ -106,15 +106,17 @@ def _covariance(first: Floats, second: Floats, same: Optional[Bools], smooth: Sm
     total = np.zeros((len(first), 2, len(second), 2))
     away = (first[:, None, :] - second[None, :, :]) @ frame.T
     for share, finer in ((1.0 - _ROUGH_SHARE, 1.0), (_ROUGH_SHARE, _ROUGHER)):
-        inverse = np.array([smooth.across, smooth.along]) / finer
-        scaled = away / inverse**2
-        weight = share * (smooth.slope * smooth.across / finer) ** 2 * np.exp(-0.5 * np.sum(away * scaled, axis=-1))
-        local = -scaled[:, :, :, None] * scaled[:, :, None, :]
-        local[..., 0, 0] += 1.0 / inverse[0] ** 2
-        local[..., 1, 1] += 1.0 / inverse[1] ** 2
-        total += np.transpose(
-            np.einsum("ia,nmij,jb->nmab", frame, local * weight[..., None, None], frame), (0, 2, 1, 3)
-        )
+        lengths = np.array([smooth.across, smooth.along]) / finer
+        scaled = away / lengths
+        weight = share * (smooth.slope * smooth.across / finer) ** 2 * np.exp(-0.5 * np.sum(scaled**2, axis=-1))
+        u, v = scaled[..., 0] / lengths[0], scaled[..., 1] / lengths[1]
+        uu, uv, vv = weight * (lengths[0] ** -2 - u * u), -weight * u * v, weight * (lengths[1] ** -2 - v * v)
+        (a, b), (c, d) = frame
+        total[:, 0, :, 0] += a * a * uu + 2 * a * c * uv + c * c * vv
+        total[:, 1, :, 1] += b * b * uu + 2 * b * d * uv + d * d * vv
+        mixed = a * b * uu + (a * d + b * c) * uv + c * d * vv
+        total[:, 0, :, 1] += mixed
+        total[:, 1, :, 0] += mixed
     if same is not None:
         total *= same[:, None, :, None]
     total[:, 0, :, 0] += _COMMON**2 if same is None else _COMMON**2 * same

@@ -57,7 +57,7 @@ def test_beds_turned_by_180_are_found_and_named(trend):
     for row in rows:
         assert "turned_180" in found.tokens[row]
         assert found.evidence[row] > 100
-        assert found.evidence[row] <= MOST_EVIDENCE
+        assert found.evidence[row] <= 1.001 * MOST_EVIDENCE
         assert np.cos(np.radians(found.expected_dir[row] - direction[row])) > 0.8
 
 
@@ -255,7 +255,7 @@ def test_repeats_at_a_station_that_differ_are_found():
     direction = np.array([100.0, 103, 280, 200, 203, 10, 10, 190])
     differs, evidence = judge_repeats(stations, dip, direction, 2.0)
     assert np.flatnonzero(differs).tolist() == [2]
-    assert evidence[2] == MOST_EVIDENCE
+    assert evidence[2] == pytest.approx(MOST_EVIDENCE)
     assert evidence[0] < 1
     assert np.isnan(evidence[5:]).all()
 
