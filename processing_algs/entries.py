@@ -296,10 +296,10 @@ def column(
     several : bool
         Whether it may be several fields; then it reads itself as a list.
     fill : bool, optional
-        Whether a dialog fills the box. Default: where there is a role and the box is not folded away.
+        Whether a dialog fills the box. Default: where the field is needed or has a default.
     advanced : bool
     """
-    fill = (role is not None and not advanced) if fill is None else fill
+    fill = (not optional or default is not None) if fill is None else fill
     names = list(dict.fromkeys([*filter(None, [default]), *(COLUMN_NAMES[role] if role else ())]))
 
     def make():
@@ -325,7 +325,7 @@ def column(
             )
         )
 
-    return Entry(key, make, read, help, advanced, widget(FIELD, names=names) if fill and not several else {})
+    return Entry(key, make, read, help, advanced, widget(FIELD, names=names) if fill and names and not several else {})
 
 
 # -- values ------------------------------------------------------------------------------------------------------------
@@ -570,12 +570,14 @@ def _destination(key):
     return read
 
 
-def sink(key, label, help, *, optional=False, create=True, advanced=False):  # noqa: A002
+def sink(key, label, help, *, kind=None, optional=False, create=True, advanced=False):  # noqa: A002
     """Declare an output layer; reads itself as a :class:`Destination`.
 
     Parameters
     ----------
     key, label, help : str
+    kind : Qgis.ProcessingSourceType, optional
+        Of the geometry; ``Vector`` for a table.
     optional : bool
     create : bool
         Whether a dialog makes an optional one unless told otherwise.
@@ -583,7 +585,13 @@ def sink(key, label, help, *, optional=False, create=True, advanced=False):  # n
     """
     return Entry(
         key,
-        lambda: QgsProcessingParameterFeatureSink(key, label, optional=optional, createByDefault=create),
+        lambda: QgsProcessingParameterFeatureSink(
+            key,
+            label,
+            Qgis.ProcessingSourceType.VectorAnyGeometry if kind is None else kind,
+            optional=optional,
+            createByDefault=create,
+        ),
         _destination(key),
         help,
         advanced,

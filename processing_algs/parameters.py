@@ -108,6 +108,7 @@ def dates(parent="INPUT"):
             parent,
             role="date",
             optional=True,
+            fill=True,
         ),
         choice(
             "DATE_ORDER",
@@ -201,6 +202,7 @@ def norths(parent="INPUT", height_help=None):
             parent,
             role="ring",
             optional=True,
+            fill=True,
         ),
         *dates(parent),
         *field_models(also=(GIVEN,)),

@@ -5,6 +5,7 @@ from contextlib import contextmanager
 from qgis.core import QgsCoordinateReferenceSystem, QgsFields
 
 from .gis.columns import chunks, output_rows, value_rows
+from .gis.dem import tell_undeclared
 from .gis.i18n import tr
 from .gis.places import Locator
 from .gis.remarks import Tally
@@ -88,6 +89,7 @@ class Run:
         """Take a DEM, and say so where it does not tell the unit of its heights. None for none."""
         if dem is not None and not dem.unit_known:
             self.warn(tr("The DEM does not say the unit of its heights; metres were taken."))
+        tell_undeclared(dem, self.warn)
         return dem
 
     # -- what it writes -----------------------------------------------------------------------------------------------

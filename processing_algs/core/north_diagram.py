@@ -13,7 +13,7 @@ import numpy.typing as npt
 from .angles import difference, wrap180, wrap360
 from .dates import decimal_year
 from .errors import FieldDataError
-from .geomagnetism import BLACKOUT_H, CAUTION_H, Model, sigma_declination, synthesise
+from .geomagnetism import BLACKOUT_H, CAUTION_H, Model, last_moment, outside, sigma_declination, synthesise
 from .isogonic import Locate
 from .norths import convergence, grid_magnetic, page_azimuth
 
@@ -139,7 +139,7 @@ def norths_of_sheet(
         ``date_outside_model``; ``extent_nowhere`` if the centre is no place of the CRS.
     """
     year = decimal_year(date)
-    if not model.first <= year <= model.last:
+    if outside(model, year):
         message = f"The date {date} is outside {model.name}, which holds from {model.first:g} to {model.last:g}."
         raise FieldDataError(message, code="date_outside_model", value=str(date), model=model.name)
     left, bottom, right, top = box
@@ -207,8 +207,8 @@ def valid_until(
         off = np.abs(difference(synthesise(model, lat, lon, height, year).decl, now))
         return bool(np.any(off[np.isfinite(off)] >= change))
 
-    steps = max(1, math.ceil((model.last - start) / _STEP))
-    years = np.linspace(start, model.last, steps + 1)
+    steps = max(1, math.ceil((last_moment(model) - start) / _STEP))
+    years = np.linspace(start, last_moment(model), steps + 1)
     first = next((number for number in range(1, len(years)) if changed(float(years[number]))), None)
     if first is None:
         return None

@@ -203,7 +203,9 @@ def _subtitle(line, content):
     else:
         way = tr("toward {azimuths}").format(azimuths=tr(", then ").join(named))
     told = tr("Drawn {way}; {length} m along the ground").format(way=way, length=length)
-    return told if line.name in line.ends or _is_pair(line) else f"{line.name}. {told}"
+    if line.title == line.name and (line.name in line.ends or _is_pair(line)):
+        return told
+    return f"{line.title}. {told}"
 
 
 def _is_pair(line):

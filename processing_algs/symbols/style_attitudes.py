@@ -1,17 +1,10 @@
 """Any layer of attitudes to map symbols."""
 
 from ..base import AgonicAlgorithm
+from ..core.symbol_numbers import APPROXIMATE_OVER, CLOSER_KINDS, VARIANTS
 from ..core.words import KINDS, POLARITIES
 from ..drawing.layer_style import style_attitudes
-from ..drawing.symbols import (
-    ANCHORS,
-    APPROXIMATE_OVER,
-    BAR_MM,
-    CLOSER_KINDS,
-    MIN_STROKE_MM,
-    STROKE_MM,
-    VARIANTS,
-)
+from ..drawing.symbols import ANCHORS, BAR_MM, MIN_STROKE_MM, STROKE_MM
 from ..gis import wording
 from ..gis.attitude_columns import AttitudeFields
 from ..gis.crs import to_pyproj
@@ -111,6 +104,7 @@ class StyleAttitudes(AgonicAlgorithm):
                 tr("Such as bedding, joint, lineation."),
                 role="kind",
                 optional=True,
+                fill=True,
             ),
             words(
                 "KIND_WORDS",
@@ -136,6 +130,7 @@ class StyleAttitudes(AgonicAlgorithm):
                 ),
                 role="polarity",
                 optional=True,
+                fill=True,
             ),
             words(
                 "POLARITY_WORDS",

@@ -64,7 +64,8 @@ def test_a_year_alone_is_read_as_its_middle_and_half_its_change_is_added_to_sigm
         ("2030-01-02", "igrf14", "date_outside_model"),
         ("2024-12-31", "wmm2025", "date_outside_model"),
         ("2024-12-31", "wmmhr2025", "date_outside_model"),
-        ("2030-01-02", "wmm2025", "date_outside_model"),
+        ("2030-01-01", "wmm2025", "date_outside_model"),
+        ("2030-01-01", "wmmhr2025", "date_outside_model"),
     ],
 )
 def test_a_date_that_cannot_be_used_rejects_its_row_alone(make_points, run, day, model, code):
@@ -76,8 +77,17 @@ def test_a_date_that_cannot_be_used_rejects_its_row_alone(make_points, run, day,
     assert (result["READ"], result["DONE"], result["REJECTED"]) == (2, 1, 1)
 
 
-@pytest.mark.parametrize("model", ["igrf14", "wmm2025", "wmmhr2025"])
-@pytest.mark.parametrize("day", ["2025-01-01", "2030-01-01"])
+@pytest.mark.parametrize(
+    ("model", "day"),
+    [
+        ("igrf14", "2025-01-01"),
+        ("igrf14", "2030-01-01"),
+        ("wmm2025", "2025-01-01"),
+        ("wmm2025", "2029-12-31"),
+        ("wmmhr2025", "2025-01-01"),
+        ("wmmhr2025", "2029-12-31"),
+    ],
+)
 def test_both_ends_of_a_models_years_belong_to_it(make_points, run, model, day):
     layer = make_points([], [(15.0, 50.0)], crs="EPSG:4326")
     assert run("north_angles", {"INPUT": layer, "DATE": day, "MODEL": model})["rows"][0]["status"] == "ok"
