@@ -49,6 +49,8 @@ def sentences():
         "polarity_unknown": tr('The polarity "{value}" is not known; taken as unknown.'),
         "quality_unreadable": tr('The quality "{value}" is no number of degrees; the reading is taken as good.'),
         "type_unknown": tr('The type "{value}" is not known; the line is drawn as one of no known type.'),
+        "unit_none": tr("No unit is named for this area."),
+        "unit_unknown": tr('The unit "{value}" is not in the table of units.'),
         "location_unknown": tr('"{value}" does not say how well the line is located; drawn as approximate.'),
         "width_unknown": tr("How far the line may lie off is not known; drawn as approximate."),
         "concealed_unknown": tr('"{value}" does not say whether the line is concealed; taken as no.'),
