@@ -5,7 +5,7 @@ export QT_QPA_PLATFORM ?= offscreen
 export QGIS_PLUGINPATH := $(CURDIR)/build/plugins
 export PYTHONDONTWRITEBYTECODE := 1
 
-.PHONY: setup link translations demo test core-test check bench package clean
+.PHONY: setup link translations demo test core-test test-newest test-oldest check docs bench package clean
 
 setup: ## install what is missing: QGIS, translation tools, test tools
 	@mkdir -p build
@@ -32,6 +32,12 @@ test: setup core-test ## all tests
 core-test: setup ## the science alone, without QGIS
 	@$(VENV)/python -m pytest -p no:pytest_qgis tests/core
 
+test-newest: ## all tests on the newest QGIS that Debian has, in a root of its own; needs root and debootstrap
+	@bash tools/other_root.sh newest
+
+test-oldest: ## the science under Python 3.9, which the oldest builds of QGIS 3.40 carry; in a root of its own
+	@bash tools/other_root.sh oldest
+
 check: setup ## style, types, import direction, translations, repository rules
 	@$(VENV)/python -m ruff check .
 	@$(VENV)/python -m ruff format --check .
@@ -39,6 +45,10 @@ check: setup ## style, types, import direction, translations, repository rules
 	@$(VENV)/python tools/check_layout.py
 	@$(VENV)/python tools/translations.py check
 	@$(VENV)/python tools/package.py --check
+	@$(VENV)/python tools/manual.py check
+
+docs: setup ## the manual as plain HTML in build/docs
+	@$(VENV)/python tools/manual.py build
 
 bench: setup ## speed, as ratios measured in one run
 	@$(VENV)/python tools/bench.py

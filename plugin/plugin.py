@@ -26,6 +26,7 @@ class AgonicPlugin:
     def __init__(self, iface):
         self.iface = iface
         self.provider = None
+        self.widgets = None
         self.actions = []
         # Kept on self: Qt holds no reference, and a collected translator translates nothing.
         self.translator = QTranslator()
@@ -39,6 +40,10 @@ class AgonicPlugin:
 
     def initGui(self):
         """Give the algorithms to Processing and put the entries under Plugins > Agonic."""
+        from .widgets import Widgets  # noqa: PLC0415  (qgis.gui is for windows alone)
+
+        self.widgets = Widgets()
+        self.widgets.register()  # first: an algorithm asks which there are when it is made
         self.initProcessing()
         self._add_to_menu(ICON, tr("Correct compass readings…"), open_main_job)
         self._add_to_menu(None, tr("Help"), open_help)
@@ -51,6 +56,9 @@ class AgonicPlugin:
         if self.provider is not None:
             QgsApplication.processingRegistry().removeProvider(self.provider)
             self.provider = None
+        if self.widgets is not None:
+            self.widgets.remove()
+            self.widgets = None
         QCoreApplication.removeTranslator(self.translator)
 
     def _add_to_menu(self, icon, text, do):

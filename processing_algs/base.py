@@ -15,13 +15,14 @@ from qgis.core import (
 )
 from qgis.PyQt.QtGui import QIcon
 
+from .entries import Ask, Said
 from .gis.destinations import destination_refusal
 from .gis.faults import faults_told
 from .gis.i18n import tr
 from .gis.outputs import Outputs
+from .gis.sinks import given_destination
 from .gis.styling import LayerStyler
-
-READ, DONE, WARNED, REJECTED = "READ", "DONE", "WARNED", "REJECTED"
+from .run import DONE, READ, REJECTED, WARNED, Run
 
 
 class AgonicAlgorithm(QgsProcessingAlgorithm):
@@ -35,6 +36,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def __init__(self):
         super().__init__()
+        self._heard = None  # what was said and made ready, between preparation and run
         self.run_outputs = None  # of the run
 
     def name(self):
@@ -54,6 +56,9 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             "planes": tr("Planes and terrain"),
             "sections": tr("Sections"),
             "sightings": tr("Sightings"),
+            "statistics": tr("Orientation statistics"),
+            "sheet": tr("Sheet"),
+            "exchange": tr("Exchange"),
         }[self.GROUP]
 
     def icon(self):
@@ -86,6 +91,57 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         self.addOutput(QgsProcessingOutputNumber(DONE, tr("Rows done, with or without a warning")))
         self.addOutput(QgsProcessingOutputNumber(WARNED, tr("Rows done with a warning")))
         self.addOutput(QgsProcessingOutputNumber(REJECTED, tr("Rows rejected")))
+
+    # -- what it takes ------------------------------------------------------------------------------------------------
+
+    def parameters(self):
+        """Entries of ``parameters``, in the order of the dialog."""
+        return
+
+    def results(self):
+        """Further numbers it returns beside its outputs and counts: key to label."""
+        return {}
+
+    def initAlgorithm(self, configuration=None):  # noqa: ARG002
+        """Declare parameters and outputs."""
+        self.declare(self.parameters())
+        for key, label in self.results().items():
+            self.addOutput(QgsProcessingOutputNumber(key, label))
+        self.add_counts()
+
+    def declare(self, entries):
+        """Declare entries to QGIS."""
+        for entry in entries:
+            if entry.make:
+                self.addParameter(entry.definition())
+
+    def said(self, parameters, context, entries=None):
+        """Read what the user said, once.
+
+        Parameters
+        ----------
+        parameters, context
+            Of the run.
+        entries : list of Entry, optional
+            Default: all of the algorithm's.
+
+        Returns
+        -------
+        Said
+
+        Raises
+        ------
+        QgsProcessingException
+            If an entry cannot be read.
+        """
+        ask = Ask(self, parameters, context)
+        entries = self.parameters() if entries is None else entries
+        values = {entry.key: entry.read(ask) for entry in entries if entry.read}
+        return Said(values, [key for key in values if ask.given(key)])
+
+    def _is_old(self):
+        """Whether it still reads its parameters itself."""
+        return self.parameters() is None
 
     # -- reading parameters -------------------------------------------------------------------------------------------
 
@@ -125,9 +181,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def destination(self, parameters, key):
         """Where an output is to go, as the user gave it: a path, a database URI or a word for a temporary layer."""
-        value = parameters.get(key)
-        value = getattr(value, "sink", value)
-        return str(value.staticValue() if isinstance(value, QgsProperty) else value or "")
+        return given_destination(parameters.get(key), None)
 
     def report_renamed(self, renamed, feedback):
         """Say in the log which of the input's fields had to give way to ours."""
@@ -155,16 +209,21 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def ready(self, parameters, context, feedback):
-        """Get ready for the run, in the thread that may touch layers. What subclasses need to be done there."""
+    def ready(self, said):
+        """Get ready for the run, in the thread that may touch layers; what is returned is ``run.ready``."""
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Do the run: what subclasses are for.
+
+        Parameters
+        ----------
+        said : Said
+        run : Run
 
         Returns
         -------
         dict
-            Results by key.
+            Counts and other results by key; the outputs' own are added.
         """
         raise NotImplementedError
 
@@ -180,7 +239,12 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         if not fine:
             raise QgsProcessingException(message)
         with faults_told():
-            self.ready(parameters, context, feedback)
+            if self._is_old():
+                if type(self).ready is not AgonicAlgorithm.ready:
+                    self.ready(parameters, context, feedback)
+            else:
+                said = self.said(parameters, context)
+                self._heard = said, self.ready(said)
         return True
 
     def processAlgorithm(self, parameters, context, feedback):
@@ -194,12 +258,20 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         self.run_outputs = Outputs(self, parameters, context, feedback)
         try:
             with faults_told():
-                results = self.work(parameters, context, feedback)
+                if self._is_old():
+                    results = self.work(parameters, context, feedback)
+                else:
+                    (said, ready), self._heard = self._heard, None
+                    run = Run(self, parameters, context, feedback, ready)
+                    results = {**run.results, **(self.work(said, run) or {}), **run.results}
+                    del said, ready, run
+                    if feedback.isCanceled():
+                        return {}
                 if not feedback.isCanceled():
                     self.run_outputs.commit()
         finally:
             self.run_outputs.roll_back()
-            self.run_outputs = None  # it holds the layers that were given, which would outlive QGIS
+            self.run_outputs = self._heard = None  # they hold the layers that were given, which would outlive QGIS
         return results
 
     def postProcessAlgorithm(self, context, feedback):  # noqa: ARG002
@@ -213,6 +285,9 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
         Subclasses extend :meth:`refusal` instead of this.
         """
+        message = self._unknown_parameter(parameters) or self._missing(parameters)
+        if message:
+            return False, message
         fine, message = super().checkParameterValues(parameters, context)
         if fine:
             try:
@@ -224,18 +299,45 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def _refusal(self, parameters, context):
         return (
-            self._unknown_parameter(parameters)
-            or self._no_number(parameters, context)
+            self._no_number(parameters, context)
             or self._wrong_geometry(parameters, context)
             or self._unknown_field(parameters, context)
+            or self._rules(parameters, context)
             or destination_refusal(self, parameters, context)
-            or self.refusal(parameters, context)
             or ""
         )
 
-    def refusal(self, parameters, context):  # noqa: ARG002
-        """Why these parameters cannot run together: a sentence, or None."""
+    def _rules(self, parameters, context):
+        """What the entries and the algorithm itself refuse."""
+        if self._is_old():
+            return self.refusal(parameters, context)
+        said = self.said(parameters, context)
+        for entry in self.parameters():
+            message = entry.refuse(said) if entry.refuse else None
+            if message:
+                return message
+        return self.refusal(said)
+
+    def refusal(self, said):  # noqa: ARG002
+        """Why what was said cannot run together: a sentence, or None."""
         return
+
+    def _missing(self, parameters):
+        """Say what is needed and was left out, a field above all; QGIS would name the key alone."""
+        for definition in self.parameterDefinitions():
+            needed = not definition.flags() & Qgis.ProcessingParameterFlag.Optional
+            key = definition.name()
+            given = self.given(parameters, key) or (key not in parameters and definition.defaultValue() is not None)
+            if not needed or given or definition.isDestination():
+                continue
+            if definition.type() == "field":
+                return tr("{key} is needed: name the field ({label}).").format(key=key, label=definition.description())
+            if definition.type() == "enum":
+                return tr("{key} is needed ({label}): one of {tokens}.").format(
+                    key=key, label=definition.description(), tokens=", ".join(definition.options())
+                )
+            return tr("{key} is needed: {label}.").format(key=key, label=definition.description())
+        return None
 
     def _unknown_parameter(self, parameters):
         known = [definition.name() for definition in self.parameterDefinitions()]

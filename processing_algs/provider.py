@@ -5,7 +5,10 @@ from pathlib import Path
 from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtGui import QIcon
 
+from .north.isogonic_lines import IsogonicLines
 from .north.north_angles import NorthAngles
+from .north.north_diagram import NorthDiagram
+from .north.sun_azimuths import SunAzimuths
 from .planes.depth_to_plane import DepthToPlane
 from .planes.outcrop_trace import OutcropTrace
 from .planes.planes_along_traces import PlanesAlongTraces
@@ -23,17 +26,22 @@ from .sightings.reduce_traverse import ReduceTraverse
 from .sightings.sight_to_terrain import SightToTerrain
 from .symbols.style_attitudes import StyleAttitudes
 from .symbols.style_lines import StyleLines
+from .symbols.style_units import StyleUnits
 from .symbols.symbol_sheet import SymbolSheet
 from .symbols.thin_attitudes import ThinAttitudes
 
 # Named one by one: an algorithm is part of the plugin because someone put it here.
 ALGORITHMS = (
     NorthAngles,
+    NorthDiagram,
+    IsogonicLines,
+    SunAzimuths,
     CorrectReadings,
     StyleAttitudes,
     ThinAttitudes,
     SymbolSheet,
     StyleLines,
+    StyleUnits,
     PlanesFromPoints,
     PlanesAlongTraces,
     OutcropTrace,

@@ -92,3 +92,27 @@ def run(agonic):
         return result
 
     return run
+
+
+@pytest.fixture
+def standing():
+    """A function that puts a real file of the kind its name says at a path, and gives its bytes: it may be replaced."""
+    from osgeo import gdal, ogr
+
+    def stand(path):
+        path = Path(path)
+        if path.suffix == ".png":
+            path.write_bytes(b"\x89PNG here before")
+            return path.read_bytes()
+        data = gdal.GetDriverByName({".gpkg": "GPKG", ".geojson": "GeoJSON", ".shp": "ESRI Shapefile"}[path.suffix])
+        data = data.Create(str(path), 0, 0, 0, gdal.GDT_Unknown)
+        layer = data.CreateLayer(path.stem, None, ogr.wkbPoint)
+        layer.CreateField(ogr.FieldDefn("note", ogr.OFTString))
+        feature = ogr.Feature(layer.GetLayerDefn())
+        feature.SetField("note", "here before")
+        feature.SetGeometry(ogr.CreateGeometryFromWkt("POINT (1 2)"))
+        layer.CreateFeature(feature)
+        del feature, layer, data
+        return path.read_bytes()
+
+    return stand

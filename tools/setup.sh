@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Brings a machine to the point where the demo and the tests run: QGIS, the translation tools and a virtual environment.
-# Called by `make setup`; does only what is missing. Debian 12 is set up unattended, other systems are told what to install.
+# Called by `make setup`; does only what is missing. Debian 12 and 13 are set up unattended, other systems are told what to install.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 
@@ -62,10 +62,15 @@ enable_backports() {
 
 if ! python_with_qgis >/dev/null || ! have_translation_tools; then
     codename=$(. /etc/os-release 2>/dev/null && printf '%s' "${VERSION_CODENAME:-}")
-    if [ "$(id -u)" -ne 0 ] || ! command -v apt-get >/dev/null || [ "$codename" != bookworm ]; then
+    suite=
+    case $codename in
+        bookworm) suite=bookworm-backports ;; # its main suite has QGIS 3.22
+        trixie) suite=trixie ;;
+    esac
+    if [ "$(id -u)" -ne 0 ] || ! command -v apt-get >/dev/null || [ -z "$suite" ]; then
         cat <<MESSAGE
 setup: this machine lacks QGIS 3.40 or newer with its Python bindings, or the Qt translation tools.
-setup: unattended installation works on Debian 12 as root. Here, please install:
+setup: unattended installation works on Debian 12 and 13 as root. Here, please install:
 setup:   - QGIS 3.40 or newer and its Python module (on Debian 12 both come from the suite "bookworm-backports")
 setup:   - packages: ${SYSTEM_PACKAGES[*]}
 setup: then run "make setup" again. To name the Python that has the QGIS bindings: make setup PYTHON=/path/to/python3
@@ -75,12 +80,12 @@ MESSAGE
     export DEBIAN_FRONTEND=noninteractive
     say "refreshing the package lists"
     apt-get update -qq
-    if ! python_with_qgis >/dev/null; then
+    if [ "$suite" != "$codename" ] && ! python_with_qgis >/dev/null; then
         enable_backports "$codename" || { say "no Debian source for $codename found to derive the backports entry from"; exit 1; }
         apt-get update -qq
     fi
     say "installing ${SYSTEM_PACKAGES[*]}"
-    apt-get install -y -qq --no-install-recommends -t "$codename-backports" "${SYSTEM_PACKAGES[@]}" >/dev/null
+    apt-get install -y -qq --no-install-recommends -t "$suite" "${SYSTEM_PACKAGES[@]}" >/dev/null
 fi
 
 python=$(python_with_qgis)

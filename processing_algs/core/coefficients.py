@@ -38,6 +38,9 @@ class Coefficients:
         decimal years from each to the next.
     g, h : ndarray, shape (k, degree + 1, degree + 1)
         Schmidt semi-normalised coefficients by epoch, degree and order, for the reference radius 6371.2 km. Units: nT.
+    ends_before : bool
+        Whether the model holds up to its last epoch, but not on that day: a COF model of 2025 is issued for the years
+        2025 to 2029, and its successor holds from 2030.0 on.
     """
 
     id: str
@@ -45,6 +48,7 @@ class Coefficients:
     epochs: FloatArray
     g: FloatArray
     h: FloatArray
+    ends_before: bool = False
 
 
 def find_models(folder: Path) -> dict[str, Path]:
@@ -98,12 +102,13 @@ def read_coefficients(path: Path) -> Coefficients:
     """
     name = _name(path)
     try:
-        epochs, g, h = _read_shc(path) if path.suffix.lower() == ".shc" else _read_cof(path)
+        cof = path.suffix.lower() != ".shc"
+        epochs, g, h = _read_cof(path) if cof else _read_shc(path)
     except FieldDataError:
         raise
     except ValueError as error:  # from numpy, on words or ragged rows
         raise _bad_file(path, "not numbers in rows where coefficients should be") from error
-    return Coefficients(_id(name), name, epochs, g, h)
+    return Coefficients(_id(name), name, epochs, g, h, ends_before=cof)
 
 
 def _bad_file(path: Path, fault: str) -> FieldDataError:

@@ -1,11 +1,13 @@
 """Dates as field notebooks give them, and their decimal years."""
 
+from __future__ import annotations
+
 import calendar
 import datetime
 import math
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -39,6 +41,8 @@ _TIME = re.compile(
     r"(?:\s*t\s*|\s+)[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:[.,][0-9]+)?)?(?:\s*[ap]\.?\s?m\.?)?"
     r"\s*(?:z|utc|gmt|[+-][0-9]{2}(?::?[0-9]{2})?)?$"
 )
+# What spreadsheets make of an empty cell that is formatted as a date: day 0 of their count.
+_EMPTY_DATE = re.compile(r"1900[-/.]01[-/.]00(?:[ T]00:00(?::00)?)?|(?:0?0[-/.]0?1|0?1[-/.]0?0)[-/.]1900")
 _COMPACT_TIME = re.compile(r"(?<=^[0-9]{8})t[0-9]{4}(?:[0-9]{2})?(?:z|[+-][0-9]{2}:?(?:[0-9]{2})?)?$")
 _NUMERIC = re.compile(r"([0-9]{1,4})([-/.])([0-9]{1,2})(?:\2([0-9]{1,4}))?")
 _MONTH_YEAR = re.compile(r"([0-9]{1,2})[-/.]([0-9]{4})")
@@ -209,7 +213,7 @@ def read_date(value: Any, order: str = "iso") -> ReadDate:
     if order not in ORDERS:
         message = f'Date order "{order}" is not one of {", ".join(ORDERS)}.'
         raise FieldDataError(message, "unknown_order", value=order, allowed=ORDERS)
-    if is_empty(value):
+    if is_empty(value) or _EMPTY_DATE.fullmatch(text_of(value)):
         message = "No date is given."
         raise FieldDataError(message, "no_date", value="")
     if isinstance(value, datetime.date):
@@ -245,6 +249,8 @@ def _numeric(value: Any, text: str, order: str) -> ReadDate:
     if not parts:
         raise _error("date_unreadable", value, "this is not a date.")
     first, sign, second, third = parts.groups()
+    if len(first) == 4 and third and not int(third):
+        raise _error("date_unreadable", value, "there is no day 0.")
     if len(first) == 4 and (third is None or len(third) <= 2):
         return _year_first(value, sign, *map(int, (first, second, third or 0)))
     if third is None or len(first) > 2 or len(third) == 3:
@@ -346,3 +352,60 @@ def read_dates(values: Iterable[Any], order: str = "iso") -> Dates:
         missing=np.array([isinstance(one, FieldDataError) and one.code == "no_date" for one in found], dtype=bool),
         problems=problems,
     )
+
+
+@dataclass(frozen=True)
+class SaidDates:
+    """What the user said about the dates of the rows.
+
+    Attributes
+    ----------
+    date : datetime.date or None
+        Date of rows that have none of their own. There is no silent today.
+    order : str
+        One of `ORDERS`, as for `read_date`.
+    """
+
+    date: datetime.date | None = None
+    order: str = "iso"
+
+    def any(self, cells: Iterable[Any] | None) -> bool:
+        """Whether any row has a date, readable or not.
+
+        Parameters
+        ----------
+        cells : iterable, shape (n,), or None
+            The rows' own dates.
+        """
+        return self.date is not None or (cells is not None and not all(is_empty(value) for value in cells))
+
+    def read(self, cells: Iterable[Any] | None, length: int) -> Dates:
+        """Read the dates of rows.
+
+        Parameters
+        ----------
+        cells : iterable, shape (n,), or None
+            The rows' own dates.
+        length : int
+            n.
+
+        Returns
+        -------
+        Dates
+            Half widths are 0, not NaN, where there is no date.
+        """
+        if cells is None:
+            one = read_dates([self.date], self.order)
+            found = Dates(
+                date=np.repeat(one.date, length),
+                year=np.repeat(one.year, length),
+                half_width=np.repeat(one.half_width, length),
+                partial=np.repeat(one.partial, length),
+                missing=np.repeat(one.missing, length),
+                problems=[Problem(row, fault.code, fault.values) for fault in one.problems for row in range(length)],
+            )
+        elif self.date is None:
+            found = read_dates(cells, self.order)
+        else:
+            found = read_dates((self.date if is_empty(value) else value for value in cells), self.order)
+        return replace(found, half_width=np.nan_to_num(found.half_width))

@@ -27,6 +27,11 @@ WEAK: Final = 5.0
 LOST: Final = 20.0
 """1-sigma of a common turn from which on they are not told apart at all. Units: degrees."""
 
+SEEN: Final = 2.0
+"""1-sigma of a common turn of a target's bearings below which it is seen. Units: degrees."""
+TELLING: Final = 3.0
+"""Sigmas beyond which a turn is more than chance."""
+
 _GEOD: Final = Geod(ellps="WGS84")
 _PARALLEL = 3.0  # rays that cross at fewer sigmas than this meet nowhere
 _LEAST_CROSSING = 0.1  # nor do such as cross at less than this. Units: degrees
@@ -173,6 +178,119 @@ def fix_observers(
     if bent.any():
         fixes = _put(fixes, bent, _hold_bend(rays.some(bent), _some(fixes, bent)))
     return replace(_put(fixes, circle, _some(trusted, circle)), circle=circle)
+
+
+@dataclass(frozen=True)
+class Turns:
+    """Turns common to all bearings of targets, found beside the plain fixes; every array has shape (g,).
+
+    Attributes
+    ----------
+    turn : ndarray
+        What must be added to all bearings of a group to make them agree best, in (-180, 180]; NaN where it cannot be
+        told from a shift of the target. Units: degrees.
+    sigma : ndarray
+        1-sigma of the turn, widened where the bearings disagree with it too; infinite where nothing tells it. Units:
+        degrees.
+    code : ndarray of object
+        ``common_turn``: bearings agree only if they are all turned. ``turn_unseen``: the stations are so placed that a
+        common turn of their bearings shows in nothing but the place. Empty: a turn would have shown, and did not.
+    unchecked : ndarray of bool
+        Groups of as many bearings as unknowns: the turn explains all that is left, whatever is wrong.
+    lon, lat : ndarray
+        Where the target is if the turn is true, WGS 84; NaN where there is none. Units: degrees.
+    moved : ndarray
+        How far that is from the plain fix. Units: metres.
+    rough : ndarray of bool
+        Whether the bearings disagree by more than their errors explain, turned or not.
+    """
+
+    turn: FloatArray
+    sigma: FloatArray
+    code: Words
+    unchecked: BoolArray
+    lon: FloatArray
+    lat: FloatArray
+    moved: FloatArray
+    rough: BoolArray
+
+
+def turns_of_targets(
+    plain: Fixes,
+    lon: npt.ArrayLike,
+    lat: npt.ArrayLike,
+    azimuth: npt.ArrayLike,
+    sigma: float,
+    shared: npt.ArrayLike = 0.0,
+) -> tuple[Turns, Fixes]:
+    """Solve targets for a turn that is common to all their bearings, beside the plain answer.
+
+    Parameters
+    ----------
+    plain : Fixes
+        As `fix_targets` gives them for the same bearings.
+    lon, lat, azimuth, sigma, shared
+        As for `fix_targets`.
+
+    Returns
+    -------
+    turns : Turns
+    turned : Fixes
+        The fixes with the turn taken out, where one can be told from a shift of the target and its rays still go
+        there; elsewhere the plain ones.
+
+    Notes
+    -----
+    A turn is told where its 1-sigma is under 2 degrees and it exceeds 3 of its sigmas, that of what is expected to be
+    wrong with all bearings alike (declination, ring) included: without a turn that happens in 3 of 1,000 groups. The
+    plain fix stays the answer. Stations on one side of a target see a turn badly; stations on one circle through the
+    target, not at all, for by the theorem of the inscribed angle the target then only slides along it.
+
+    References
+    ----------
+    As for `fix_targets`.
+    """
+    rays = _rays(lon, lat, azimuth, shared, sigma, observer=False)
+    groups, count = rays.lon.shape
+    found = (plain.code == "") & (count >= 3)
+    spread = np.full(groups, np.inf)
+    if found.any():
+        spread[found] = _turn_sigma(rays.some(found), _some(plain, found))
+    told = found & (spread < LOST)
+    turned = plain
+    if told.any():
+        some = rays.some(told)
+        start = _some(plain, told)
+        turned = _put(plain, told, _refine(some, start.lon, start.lat, np.zeros(len(start.lon)), with_turn=True))
+        with np.errstate(invalid="ignore"):
+            # A solution that leads away from its rays is none.
+            away = (np.abs(turned.residual) > _AWAY).any(axis=1) | (turned.distance < _ON_TOP).any(axis=1)
+            away |= ~(np.abs(turned.turn) < _AWAY) & told
+        if away.any():
+            turned = _put(turned, away, _some(plain, away))
+            told &= ~away
+    turn = np.where(told, turned.turn, np.nan)
+    spread = np.where(told, turned.sig_turn, np.where(spread < LOST, np.inf, spread))
+    common = np.hypot(spread, np.sqrt(np.mean(rays.shared**2, axis=1)))
+    code = np.full(groups, "", dtype=object)
+    code[(plain.code == "") & ~(spread < SEEN)] = "turn_unseen"
+    code[(spread < SEEN) & (np.abs(turn) > TELLING * common)] = "common_turn"
+    east, north = to_local(
+        *(np.where(told, part, 0.0) for part in (turned.lon, turned.lat)),
+        *(np.where(told, part, 0.0) for part in (plain.lon, plain.lat)),
+    )
+    nowhere = np.where(told, 0.0, np.nan)
+    turns = Turns(
+        turn=turn,
+        sigma=spread,
+        code=code,
+        unchecked=told & (count == 3),
+        lon=turned.lon + nowhere,
+        lat=turned.lat + nowhere,
+        moved=np.hypot(east, north) + nowhere,
+        rough=plain.rough & np.where(told, turned.rough, True),
+    )
+    return turns, turned
 
 
 def heights_by_angle(

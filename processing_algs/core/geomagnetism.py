@@ -63,7 +63,7 @@ class Model:
     name : str
         As printed, such as ``IGRF-14``.
     first, last : float
-        Decimal years between which the model holds, both included.
+        Decimal years between which the model holds, both included but for the last where ``ends_before``.
     degree : int
         Highest degree of the potential.
     epochs : ndarray, shape (k + 1,)
@@ -71,6 +71,8 @@ class Model:
     terms : tuple of ndarray, one of shape (k, 2, 6, n + 1) for each degree n from 1 to ``degree`` + 1
         Coefficients of the Cartesian field by span between epochs; factor of cos(m lon) or of sin(m lon); x, y and z
         at the start of the span and their yearly change; and order m. Units: nT and nT/year.
+    ends_before : bool
+        Whether the last day of the model is the one before ``last``.
     """
 
     id: str
@@ -80,6 +82,7 @@ class Model:
     degree: int
     epochs: FloatArray
     terms: tuple[FloatArray, ...]
+    ends_before: bool = False
 
 
 @dataclass(frozen=True, eq=False)
@@ -140,7 +143,10 @@ def prepare(coefficients: Coefficients) -> Model:
     rates = np.diff(values, axis=0) / np.diff(epochs)[:, None, None, None, None]
     spans = np.concatenate([values[:-1], rates], axis=2)
     terms = tuple(np.ascontiguousarray(spans[..., n, : n + 1]) for n in range(1, spans.shape[-1]))
-    return Model(coefficients.id, coefficients.name, float(epochs[0]), float(epochs[-1]), len(terms) - 1, epochs, terms)
+    first, last = float(epochs[0]), float(epochs[-1])
+    return Model(
+        coefficients.id, coefficients.name, first, last, len(terms) - 1, epochs, terms, coefficients.ends_before
+    )
 
 
 @cache
@@ -182,12 +188,12 @@ def outside(model: str | Model, year: npt.ArrayLike) -> BoolArray:
     Returns
     -------
     ndarray of bool
-        True before the model's first and after its last year, both of which it covers. False for NaN: a date that is
-        missing is not outside.
+        True before the model's first and after its last year, both of which it covers, the last not where the model
+        ends before it. False for NaN: a date that is missing is not outside.
     """
     model = _model(model)
     years = np.asarray(year, dtype=np.float64)
-    return np.asarray((years < model.first) | (years > model.last))
+    return np.asarray((years < model.first) | (years > last_moment(model)))
 
 
 def synthesise(
@@ -317,7 +323,7 @@ def declination_change(
     """
     model = _model(model)
     lat, lon, height, year, half_width = _rows(lat, lon, height, year, half_width)
-    start, end = np.maximum(year - half_width, model.first), np.minimum(year + half_width, model.last)
+    start, end = np.maximum(year - half_width, model.first), np.minimum(year + half_width, last_moment(model))
     middle = synthesise(model, lat, lon, height, year).decl
     least = most = np.where(np.isnan(middle), np.nan, 0.0)
     turns = [np.clip(epoch, start, end) for epoch in model.epochs if np.any((start < epoch) & (epoch < end))]
@@ -325,6 +331,20 @@ def declination_change(
         off = difference(synthesise(model, lat, lon, height, when).decl, middle)
         least, most = np.minimum(least, off), np.maximum(most, off)
     return np.asarray((most - least) / 2)
+
+
+def last_moment(model: Model) -> float:
+    """Last decimal year at which a model holds: its last year, or the moment before it.
+
+    Parameters
+    ----------
+    model : Model
+
+    Returns
+    -------
+    float
+    """
+    return float(np.nextafter(model.last, -np.inf)) if model.ends_before else model.last
 
 
 def _model(model: str | Model) -> Model:
@@ -467,10 +487,10 @@ def _field(
                 result[i, block] = cos_lat * z - sin_lat * outward
                 result[i + 1, block] = cos_lon * y - sin_lon * x
                 result[i + 2, block] = -cos_lat * outward - sin_lat * z
-    return _elements(*result.reshape(6, *shape))
+    return elements(*result.reshape(6, *shape))
 
 
-def _elements(
+def elements(
     x: FloatArray, y: FloatArray, z: FloatArray, x_year: FloatArray, y_year: FloatArray, z_year: FloatArray
 ) -> Field:
     """Angles and intensities, and their yearly change, from the components to north, east and down and theirs."""

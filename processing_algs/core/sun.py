@@ -470,3 +470,34 @@ def on_bearing(
         beyond = wrap180(sun_place(middle, lon, lat, height).azimuth - bearing) * side > 0.0
         low, high = np.where(beyond, low, middle), np.where(beyond, middle, high)
     return high, sun_place(high, lon, lat, height).altitude
+
+
+def through_day(day: npt.ArrayLike, lon: float, lat: float, step: float) -> Times:
+    """Times of one day at which the sun is up, in even steps.
+
+    Parameters
+    ----------
+    day : datetime64
+        As for :func:`rise_and_set`.
+    lon, lat : float
+        WGS 84. Units: degrees.
+    step : float
+        Units: minutes, over 0.
+
+    Returns
+    -------
+    ndarray of datetime64, shape (k,)
+        Universal times, whole multiples of the step from midnight; none in the polar night, a whole day and night
+        around noon where the sun does not set.
+    """
+    up, _, down, _ = rise_and_set(day, lon, lat)
+    half = _ms(43_200.0)
+    noon = np.asarray(day, dtype="datetime64[D]").astype("datetime64[ms]") + _ms((12.0 - lon / 15.0) * 3600.0)
+    if np.isnat(up) or np.isnat(down):
+        if float(sun_place(noon, lon, lat).altitude_airless) < RISING_ALTITUDE:
+            return np.array([], dtype="datetime64[ms]")
+        up, down = np.asarray(noon - half), np.asarray(noon + half - _ms(1.0))
+    length = step * 60_000.0
+    first, last = (float(np.asarray(end, dtype="datetime64[ms]").astype(np.float64)) for end in (up, down))
+    steps = np.arange(np.ceil(first / length), np.floor(last / length) + 1.0)
+    return np.asarray(np.round(steps * length).astype("int64").astype("datetime64[ms]"))

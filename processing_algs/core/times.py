@@ -213,3 +213,24 @@ def read_times(
             continue
         utc[row] = np.datetime64(found.replace(tzinfo=None), "ms")
     return UniversalTimes(utc, problems)
+
+
+def utc_text(when: npt.NDArray[np.datetime64]) -> list[Optional[str]]:
+    """Universal times as text (ISO 8601), to the second: ``2026-06-21T12:05:00Z``; None for NaT. Shape (n,)."""
+    return [one and f"{one.isoformat()}Z" for one in _to_the_second(when)]
+
+
+def zone_text(when: npt.NDArray[np.datetime64], zone: Optional[datetime.tzinfo]) -> list[Optional[str]]:
+    """Times by the clock of a zone, with their offset: ``2026-06-21 14:05:00+02:00``; None for NaT or no zone."""
+    if zone is None:
+        return [None] * when.size
+    return [one and one.replace(tzinfo=UTC).astimezone(zone).isoformat(" ") for one in _to_the_second(when)]
+
+
+def _to_the_second(when: npt.NDArray[np.datetime64]) -> list[Any]:
+    """Times as Python's own, rounded; None for NaT."""
+    milliseconds = when.astype("datetime64[ms]").astype(np.int64)
+    rounded = np.where(
+        np.isnat(when), np.datetime64("NaT", "s"), ((milliseconds + 500) // 1000).astype("datetime64[s]")
+    )
+    return list(rounded.tolist())

@@ -48,8 +48,8 @@ class Adjusted:
     Attributes
     ----------
     before : ndarray, shape (m, k)
-        Values of the stations, carried along the legs in their order; NaN where no chain of legs leads from a known
-        station.
+        Values of the stations, carried along the legs as they were walked: the way with the fewest legs gone backward,
+        of those the shortest, whatever the order of the rows; NaN where no chain of legs leads from a known station.
     after : ndarray, shape (m, k)
         The same with the gaps distributed.
     change : ndarray, shape (n, k)
@@ -119,7 +119,7 @@ def adjust(
     used = np.isfinite(step).all(axis=1) & np.isfinite(length)
     step, variance = np.where(used[:, np.newaxis], step, 0.0), np.where(used[:, np.newaxis], variance, 0.0)
     length = np.where(used, length, 0.0)
-    tree = _grow(start, end, used, np.isfinite(known).all(axis=1))
+    tree = _grow(start, end, used, known, step, length)
     before = _carry(tree, known, step)
     closing = np.flatnonzero(used & ~tree.used & (tree.origin[start] >= 0) & (tree.origin[end] >= 0))
     rings = np.zeros((len(closing), len(start)))
@@ -162,8 +162,13 @@ class _Tree:
             station = int(self.parent[station])
 
 
-def _grow(start: IntArray, end: IntArray, usable: BoolArray, known: BoolArray) -> _Tree:
-    """Reach stations from the known ones; where there is a choice, by the leg that comes first in the table."""
+def _grow(
+    start: IntArray, end: IntArray, usable: BoolArray, known: FloatArray, step: FloatArray, length: FloatArray
+) -> _Tree:
+    """Reach stations from the known ones, each by the way with the fewest legs gone backward, then by the shortest.
+
+    Ways as long as each other are told apart by where they lead, never by the order of the rows.
+    """
     count = len(known)
     beside: list[list[int]] = [[] for _ in range(count)]
     for leg in np.flatnonzero(usable).tolist():
@@ -171,13 +176,22 @@ def _grow(start: IntArray, end: IntArray, usable: BoolArray, known: BoolArray) -
         beside[end[leg]].append(leg)
     parent, leg_to, origin = (np.full(count, -1, dtype=np.intp) for _ in range(3))
     sign, used, order = np.zeros(count), np.zeros(len(start), dtype=bool), []
-    waiting: list[tuple[int, int]] = []
-    origin[known] = np.flatnonzero(known)
-    for station in np.flatnonzero(known).tolist():
+    waiting: list[tuple[int, float, tuple[float, ...], int, int]] = []
+
+    def go_on(station: int, backward: int, way: float, value: FloatArray) -> None:
+        """Put the legs from a station that was reached on the heap."""
         for leg in beside[station]:
-            heappush(waiting, (leg, station))
+            forward = int(start[leg]) == station
+            there = value + step[leg] if forward else value - step[leg]
+            known_so_far = backward + (not forward), way + float(length[leg])
+            heappush(waiting, (*known_so_far, tuple(there.tolist()), leg, station))
+
+    starts = np.flatnonzero(np.isfinite(known).all(axis=1))
+    origin[starts] = starts
+    for station in starts.tolist():
+        go_on(station, 0, 0.0, known[station])
     while waiting:
-        leg, station = heappop(waiting)
+        backward, way, value, leg, station = heappop(waiting)
         forward = int(start[leg]) == station
         there = int(end[leg] if forward else start[leg])
         if origin[there] >= 0:
@@ -185,8 +199,7 @@ def _grow(start: IntArray, end: IntArray, usable: BoolArray, known: BoolArray) -
         parent[there], leg_to[there], origin[there] = station, leg, origin[station]
         sign[there], used[leg] = (1.0 if forward else -1.0), True
         order.append(there)
-        for onward in beside[there]:
-            heappush(waiting, (onward, there))
+        go_on(there, backward, way, np.array(value))
     return _Tree(parent, leg_to, sign, origin, order, used)
 
 

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterable, Mapping
-from typing import Any
+from typing import Any, Final, Optional
 
 import numpy as np
 from numpy.typing import NDArray
@@ -46,6 +46,104 @@ NORTH_SYNONYMS = {
     "g": "grid",
     "grid north": "grid",
 }
+
+# Usual names of the columns of field tables, by what the column holds, in English, Spanish, French, German and
+# Portuguese; compared as `fold` brings them. From common practice. A name stands under one role of those that one
+# table may have together, so that one column never fills two boxes.
+COLUMN_NAMES: Final[dict[str, tuple[str, ...]]] = {
+    "azimuth": (
+        "azimuth",
+        "azim",
+        "azimut",
+        "acimut",
+        "azimute",
+        "reading",
+        "lectura",
+        "lecture",
+        "ablesung",
+        "leitura",
+    ),
+    "bearing": ("bearing", "brg", "azimuth", "azim", "rumbo", "azimut", "visee", "peilung", "azimute", "visada"),
+    "compass": ("compass", "compass_no", "brujula", "boussole", "kompass", "bussola"),
+    "compass_corr": ("index_err", "compass_corr"),
+    "concealed": ("isconcealed", "concealed", "oculto", "cache", "verdeckt"),
+    "date": ("date", "read_date", "fecha", "datum", "data", "day", "survey_date"),
+    "declination": ("declination", "decl", "declinacion", "declinaison", "deklination", "declinacao"),
+    "dip": (
+        "dip",
+        "dip_angle",
+        "inclination",
+        "buzamiento",
+        "pendage",
+        "einfallen",
+        "fallwinkel",
+        "mergulho",
+        "plunge",
+    ),
+    "dip_dir": ("dip_dir", "dip_direction", "dipdir", "dd", "dir_buz", "direccion_buzamiento", "einfallsrichtung"),
+    "distance": ("distance", "dist", "length", "distancia", "longueur", "laenge", "taped", "comprimento"),
+    "existence": ("existenceconfidence", "existence"),
+    "from_station": ("from", "from_station", "from_stn", "desde", "de", "von", "start", "station_from"),
+    "group": ("group", "group_id", "plane_id", "grupo", "groupe", "gruppe", "set"),
+    "height": ("height", "elev", "elevation", "altitude", "z", "altura", "cota", "altitud", "hoehe", "altitude_m"),
+    "identity": ("identityconfidence", "identity"),
+    "kind": ("kind", "type", "structure", "feature", "tipo", "estructura", "art", "gefuege", "estrutura"),
+    "line_type": ("type", "line_type", "tipo", "kind"),
+    "location": ("locationconfidencemeters", "location_m", "half_width"),
+    "name": ("name", "id", "label", "nombre", "nom", "nome", "bezeichnung"),
+    "north": ("north", "north_ref", "norte", "nord", "azimuth_north"),
+    "plunge": ("plunge", "inmersion", "plongement", "abtauchen", "caimento"),
+    "polarity": ("polarity", "way_up", "facing", "polaridad", "polarite", "polaritaet", "polaridade"),
+    "quality": ("quality", "sigma", "sig_pole", "calidad", "qualite", "qualitaet", "qualidade"),
+    "rake": ("rake", "pitch", "cabeceo", "rechenwinkel"),
+    "ring": ("ring_set", "ring", "ring_setting", "decl_set", "declination_set"),
+    "side": ("side", "dip_side", "dip_letter", "quadrant", "lado", "cote", "seite", "cuadrante"),
+    "sigma": ("sig_pole", "sigma", "uncertainty", "incertidumbre", "incertitude", "unsicherheit", "incerteza"),
+    "slope": ("slope", "vert_angle", "vertical_angle", "vertical", "incl", "pendiente", "pente", "neigung", "declive"),
+    "station": ("station", "stn", "estacion", "estacao", "point", "punto", "ponto", "punkt", "stop"),
+    "strike": ("strike", "strike_right", "rumbo", "direction", "streichen", "direcao", "strk"),
+    "target": ("target", "landmark", "objetivo", "blanco", "cible", "ziel", "alvo"),
+    "text": ("attitude", "text", "orientation", "actitud", "attitude_text", "messung", "atitude"),
+    "to_station": ("to", "to_station", "to_stn", "hasta", "vers", "nach", "end", "station_to"),
+    "time": ("time", "hour", "clock", "hora", "heure", "uhrzeit", "zeit", "tempo"),
+    "trend": ("trend", "tendencia", "direction_plunge", "abtauchrichtung", "sentido"),
+    "unit": ("unit", "mapunit", "map_unit", "unidad", "unite", "einheit", "unidade"),
+}
+
+
+def find_column(role: str, columns: Iterable[str]) -> Optional[str]:
+    """Find the one column of a table that has a usual name.
+
+    Parameters
+    ----------
+    role : str
+        A key of `COLUMN_NAMES`.
+    columns : iterable of str
+        Names of the table's columns.
+
+    Returns
+    -------
+    str or None
+        The column's own name; None where no column has a usual name, or several have: between two nothing is guessed.
+    """
+    return one_named(COLUMN_NAMES[role], columns)
+
+
+def one_named(names: Iterable[str], columns: Iterable[str]) -> Optional[str]:
+    """Find the one column that has one of several names, compared as `fold` brings them.
+
+    Parameters
+    ----------
+    names, columns : iterable of str
+
+    Returns
+    -------
+    str or None
+        None where none or several columns fit.
+    """
+    wanted = {fold(name) for name in names}
+    found = [column for column in columns if fold(column) in wanted]
+    return found[0] if len(found) == 1 else None
 
 
 def fold(word: str) -> str:

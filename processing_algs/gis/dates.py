@@ -3,15 +3,11 @@
 from functools import cache
 
 import numpy as np
-from qgis.core import Qgis, QgsProcessingParameterDateTime, QgsProcessingParameterEnum, QgsProcessingParameterField
 from qgis.PyQt.QtCore import QDate
 
 from ..core.cells import is_empty
-from ..core.dates import ORDERS, read_dates
+from ..core.dates import read_dates
 from .columns import column_or_empty
-from .i18n import tr
-
-DATE, DATE_FIELD, DATE_ORDER = "DATE", "DATE_FIELD", "DATE_ORDER"
 
 
 class DateColumn:
@@ -19,8 +15,8 @@ class DateColumn:
 
     Parameters
     ----------
-    algorithm, parameters, context
-        Of the run.
+    said : Said
+        With DATE, DATE_FIELD and DATE_ORDER.
 
     Attributes
     ----------
@@ -32,44 +28,9 @@ class DateColumn:
         Range of the dates that were used.
     """
 
-    def __init__(self, algorithm, parameters, context):
-        self.field = algorithm.field(parameters, DATE_FIELD, context)
-        self.order = algorithm.word(parameters, DATE_ORDER, context)
-        self.date = None
-        if algorithm.given(parameters, DATE):
-            self.date = algorithm.parameterAsDateTime(parameters, DATE, context).date().toPyDate()
+    def __init__(self, said):
+        self.field, self.order, self.date = said.DATE_FIELD, said.DATE_ORDER, said.DATE
         self.earliest = self.latest = None
-
-    @staticmethod
-    def add_parameters(algorithm, layer):
-        """Add the parameters.
-
-        Parameters
-        ----------
-        algorithm : AgonicAlgorithm
-        layer : str
-            Key of the layer with the date field.
-        """
-        algorithm.add(
-            QgsProcessingParameterDateTime(
-                DATE, tr("Date of the readings"), Qgis.ProcessingDateTimeParameterDataType.Date, optional=True
-            ),
-            tr("Used for rows without a date of their own. There is no silent today."),
-        )
-        algorithm.add(
-            QgsProcessingParameterField(DATE_FIELD, tr("Date of each row"), None, layer, optional=True),
-            tr("A date field, or text such as 2026-06-01, 1 Jun 2026, 2026-06 or 1987."),
-        )
-        algorithm.add(
-            QgsProcessingParameterEnum(
-                DATE_ORDER, tr("Order of numeric dates"), list(ORDERS), usesStaticStrings=True, defaultValue="iso"
-            ),
-            tr(
-                "iso: year first. dmy: day, month, year. mdy: month, day, year. "
-                "With iso, 1/6/2026 is ambiguous and rejected."
-            ),
-            advanced=True,
-        )
 
     def any(self, chunk):
         """Whether any row of the chunk, or the run, has a date, readable or not."""

@@ -14,6 +14,7 @@ from osgeo import gdal
 from qgis.core import QgsCoordinateReferenceSystem, QgsProcessingException, QgsProviderRegistry, QgsRectangle
 
 from ..core import norths
+from ..core.heights import is_null, suspicious_cells
 from ..core.terrain import bilinear, cell_frame
 from .crs import to_pyproj
 from .i18n import tr
@@ -57,6 +58,10 @@ class Dem:
         Unit of the heights in the file.
     unit_known : bool
         Whether the file or the user said so; else metres were taken, which is a guess to be told.
+    undeclared : tuple of float
+        Null values met so far in cells that the file does not declare to be without data; they are taken as such.
+    on_undeclared : callable or None
+        Is told of them, once for each set of new ones.
 
     Raises
     ------
@@ -83,6 +88,7 @@ class Dem:
             self.unit_word, self.unit_known = found or "metre", found is not None
         self._metres = UNITS[self.unit_word]
         self._tiles = OrderedDict()
+        self.undeclared, self.on_undeclared = (), None
 
     # -- heights ------------------------------------------------------------------------------------------------------
 
@@ -250,7 +256,12 @@ class Dem:
             NaN where there is no data. Units: metres.
         """
         with modest_cache():
-            heights = self._cells.read(column, row, columns, rows)
+            heights, undeclared = self._cells.read(column, row, columns, rows)
+        new = set(undeclared) - set(self.undeclared)
+        if new:
+            self.undeclared = tuple(sorted({*self.undeclared, *new}))
+            if self.on_undeclared:
+                self.on_undeclared(tuple(sorted(new)))
         return heights if self._metres == 1.0 else heights * self._metres
 
     # -- cells and places ---------------------------------------------------------------------------------------------
@@ -376,6 +387,24 @@ class Window:
         return cell_frame(position, self.columns, self.rows)
 
 
+def tell_undeclared(dem, warn):
+    """Have a DEM's undeclared null values told in the log where they are first met.
+
+    Parameters
+    ----------
+    dem : Dem or None
+    warn : callable
+        Takes a sentence.
+    """
+    if dem is None:
+        return
+    sentence = tr(
+        "The DEM holds {values}, which stands for no height, and does not declare it: these cells were taken as cells "
+        "without data. Set the value as the layer's no-data value."
+    )
+    dem.on_undeclared = lambda values: warn(sentence.format(values=", ".join(f"{value:g}" for value in values)))
+
+
 # -- reading cells ----------------------------------------------------------------------------------------------------
 
 
@@ -394,7 +423,7 @@ class _GdalCells:
         self._excluded = provider.userNoDataValues(band)
 
     def read(self, column, row, columns, rows):
-        """Heights in the file's unit, NaN where there is no data."""
+        """Heights in the file's unit, NaN where there is no data, and null values that the file does not declare."""
         values = self._band.ReadAsArray(column, row, columns, rows)
         mask = self._band.GetMaskBand().ReadAsArray(column, row, columns, rows) if self._masked else None
         if values is None or (self._masked and mask is None):
@@ -402,12 +431,13 @@ class _GdalCells:
                 tr("The DEM could not be read: {reason}").format(reason=gdal.GetLastErrorMsg())
             )
         heights = values.astype(float)
+        if mask is not None:
+            heights[mask == 0] = np.nan
+        undeclared = _take_out_nulls(heights)
         if (self._scale, self._offset) != (1.0, 0.0):
             heights *= self._scale
             heights += self._offset
-        if mask is not None:
-            heights[mask == 0] = np.nan
-        return _without(heights, self._excluded)
+        return _without(heights, self._excluded), undeclared
 
 
 class _ProviderCells:
@@ -425,7 +455,7 @@ class _ProviderCells:
         self._excluded = provider.userNoDataValues(band)
 
     def read(self, column, row, columns, rows):
-        """Heights in the file's unit, NaN where there is no data."""
+        """Heights in the file's unit, NaN where there is no data, and null values that the file does not declare."""
         west, north = self._extent.xMinimum(), self._extent.yMaximum()
         corner = QgsRectangle(
             west + column * self._width,
@@ -438,7 +468,17 @@ class _ProviderCells:
         if values is None:
             reason = block.error().summary() if block is not None else ""
             raise QgsProcessingException(tr("The DEM could not be read: {reason}").format(reason=reason))
-        return _without(np.ma.filled(np.ma.asarray(values).astype(float), np.nan), self._excluded)
+        heights = np.ma.filled(np.ma.asarray(values).astype(float), np.nan)
+        undeclared = _take_out_nulls(heights)
+        return _without(heights, self._excluded), undeclared
+
+
+def _take_out_nulls(heights):
+    """Take out null values that no declaration took out, and list them."""
+    found = suspicious_cells(heights)
+    if found.size:
+        heights[is_null(heights, found)] = np.nan
+    return tuple(found.tolist())
 
 
 def _without(heights, ranges):

@@ -7,7 +7,7 @@ from qgis.core import (
     QgsProcessingParameterRasterLayer,
 )
 
-from .dem import FROM_FILE, UNITS, Dem
+from .dem import FROM_FILE, UNITS, Dem, tell_undeclared
 from .i18n import tr
 
 DEM, BAND, HEIGHT_UNIT = "DEM", "BAND", "HEIGHT_UNIT"
@@ -72,6 +72,7 @@ def open_dem(algorithm, parameters, context, feedback):
     dem = Dem(layer, band, algorithm.word(parameters, HEIGHT_UNIT, context) or FROM_FILE)
     if not dem.unit_known:
         feedback.pushWarning(tr("The DEM does not say the unit of its heights; metres were taken."))
+    tell_undeclared(dem, feedback.pushWarning)
     return dem
 
 

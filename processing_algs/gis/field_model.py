@@ -3,42 +3,12 @@
 from dataclasses import dataclass
 
 import numpy as np
-from qgis.core import QgsProcessingParameterEnum
 
 from ..core import geomagnetism
 from .columns import column_or_empty, numbers
-from .i18n import tr
 
-MODEL = "MODEL"
 LOWEST, HIGHEST = -500.0, 9000.0  # heights of dry land. Units: metres
 FIRST_GOOD_YEAR = 1945.0  # the first definitive epoch of the IGRF
-
-
-def add_model(algorithm, *, also=()):
-    """Add the choice of model.
-
-    Parameters
-    ----------
-    algorithm : AgonicAlgorithm
-    also : tuple of str
-        Further words, beside the models.
-    """
-    help_text = tr(
-        "igrf14: 1900 to 2030, the one for old and new readings alike. wmm2025 and wmmhr2025: 2025 to 2030, the second "
-        "with the field of the crust in finer detail."
-    )
-    if also:
-        help_text += " " + tr("given: you state the declination.")
-    algorithm.add(
-        QgsProcessingParameterEnum(
-            MODEL,
-            tr("Model of the magnetic field"),
-            [*geomagnetism.MODELS, *also],
-            usesStaticStrings=True,
-            defaultValue="igrf14",
-        ),
-        help_text,
-    )
 
 
 def heights(chunk, name, notes, rows, default=0.0):

@@ -5,135 +5,34 @@ from dataclasses import dataclass
 
 import numpy as np
 import pyproj
-from qgis.core import (
-    Qgis,
-    QgsProcessingException,
-    QgsProcessingParameterCrs,
-    QgsProcessingParameterEnum,
-    QgsProcessingParameterField,
-    QgsProcessingParameterNumber,
-    QgsProcessingParameterString,
-)
+from qgis.core import QgsProcessingException
 
 from ..core import correction, geomagnetism
 from ..core.angles import wrap360
 from ..core.blunders import DeclinationCheck, Finding
-from ..core.errors import FieldDataError
 from ..core.norths import own_lonlat
-from ..core.words import NORTHS, parse_words, read_norths
+from ..core.words import read_norths
 from .columns import column_or_empty, numbers
 from .crs import to_pyproj
 from .dates import DateColumn
-from .field_model import MODEL, FieldModel, add_model, heights
+from .field_model import FieldModel, heights
 from .i18n import tr
 from .places import has_places
 from .remarks import run_warning
 
-INPUT = "INPUT"
-NORTH, NORTH_FIELD, NORTH_WORDS, GRID_CRS = "NORTH", "NORTH_FIELD", "NORTH_WORDS", "GRID_CRS"
-RING_SET, RING_SET_FIELD = "RING_SET", "RING_SET_FIELD"
-DECLINATION, DECLINATION_FIELD, SIGMA_DECLINATION = "DECLINATION", "DECLINATION_FIELD", "SIGMA_DECLINATION"
-HEIGHT_FIELD = "HEIGHT_FIELD"
 GIVEN, NONE = "given", "none"
 
 
-def add_north_parameters(algorithm, height_help=None):
-    """Add the shared parameters to an algorithm whose input layer is ``INPUT``.
-
-    Parameters
-    ----------
-    algorithm : AgonicAlgorithm
-    height_help : str, optional
-        Help of the field of heights, where heights are for more than the declination.
-    """
-    number = QgsProcessingParameterNumber
-    double = Qgis.ProcessingNumberParameterType.Double
-    algorithm.add(
-        QgsProcessingParameterEnum(
-            NORTH,
-            tr("North the readings are counted from"),
-            list(NORTHS),
-            usesStaticStrings=True,
-            defaultValue="magnetic",
-        ),
-        tr("magnetic: read with a compass. true: already corrected, as by many phones. grid: taken off a map's grid."),
-    )
-    algorithm.add(
-        QgsProcessingParameterField(NORTH_FIELD, tr("North of each row"), None, INPUT, optional=True),
-        tr("Field with magnetic, true or grid (or m, t, g) for each row. Empty rows use the north chosen above."),
-        advanced=True,
-    )
-    algorithm.add(
-        QgsProcessingParameterString(NORTH_WORDS, tr("Your words for the norths"), optional=True),
-        tr("Such as: compass=magnetic;phone=true;sheet=grid"),
-        advanced=True,
-    )
-    algorithm.add(
-        QgsProcessingParameterCrs(GRID_CRS, tr("Grid of the grid readings"), optional=True),
-        tr("CRS whose grid north the grid readings are counted from. Left empty: the layer's own."),
-        advanced=True,
-    )
-    algorithm.add(
-        number(RING_SET, tr("Ring setting of the compass"), double, defaultValue=0.0, minValue=-180.0, maxValue=180.0),
-        tr(
-            "Declination already dialled into the compass, in degrees, east positive. 0: the ring is not set, the "
-            "compass shows magnetic azimuths."
-        ),
-    )
-    algorithm.add(
-        QgsProcessingParameterField(RING_SET_FIELD, tr("Ring setting of each row"), None, INPUT, optional=True),
-        tr("Field with the ring setting. Empty rows use the ring setting above."),
-    )
-    DateColumn.add_parameters(algorithm, INPUT)
-    add_model(algorithm, also=(GIVEN,))
-    algorithm.add(
-        number(DECLINATION, tr("Given declination"), double, optional=True, minValue=-180.0, maxValue=180.0),
-        tr("Degrees, east positive; used for all magnetic rows when the model is given."),
-    )
-    algorithm.add(
-        QgsProcessingParameterField(DECLINATION_FIELD, tr("Given declination of each row"), None, INPUT, optional=True),
-        tr(
-            "Field with the declination, east positive. A row that has one uses it, whatever the model; "
-            "others use the model."
-        ),
-        advanced=True,
-    )
-    algorithm.add(
-        number(SIGMA_DECLINATION, tr("Uncertainty of a given declination"), double, defaultValue=0.5, minValue=0.0),
-        tr("1-sigma, degrees."),
-        advanced=True,
-    )
-    algorithm.add(
-        QgsProcessingParameterField(
-            HEIGHT_FIELD,
-            tr("Height of each row"),
-            None,
-            INPUT,
-            Qgis.ProcessingFieldParameterDataType.Numeric,
-            optional=True,
-        ),
-        height_help or tr("Metres above sea level; it hardly matters for declination. Empty rows use 0."),
-        advanced=height_help is None,
-    )
-
-
-def north_refusal(algorithm, parameters, context):
+def north_refusal(said):
     """Why the parameters about north cannot run together: a sentence, or None."""
-    given = algorithm.given
-    if algorithm.word(parameters, MODEL, context) == GIVEN:
-        if not given(parameters, DECLINATION) and not given(parameters, DECLINATION_FIELD):
+    if said.MODEL == GIVEN:
+        if said.DECLINATION is None and said.DECLINATION_FIELD is None:
             return tr("MODEL is given, so DECLINATION or DECLINATION_FIELD is needed.")
-    elif given(parameters, DECLINATION):
+    elif said.DECLINATION is not None:
         return tr("DECLINATION is used only when MODEL is given; choose one of the two.")
-    grid = to_pyproj(algorithm.parameterAsCrs(parameters, GRID_CRS, context))
+    grid = None if said.GRID_CRS is None else to_pyproj(said.GRID_CRS)
     if grid is not None and (grid.is_geographic or not has_places(grid)):
         return tr("GRID_CRS: {grid} has no grid from whose north azimuths could be counted.").format(grid=grid.name)
-    try:
-        parse_words(algorithm.parameterAsString(parameters, NORTH_WORDS, context), NORTHS)
-    except FieldDataError as error:
-        return tr("NORTH_WORDS: {entry} is none of {allowed}.").format(
-            entry=error.values.get("entry", ""), allowed=", ".join(NORTHS)
-        )
     return None
 
 
@@ -169,28 +68,23 @@ class NorthBlock:
 
     Parameters
     ----------
-    algorithm, parameters, context
-        Of the run.
+    said : Said
+        With what ``parameters.norths`` declares.
     locator : Locator
         Of the layer with the readings.
     """
 
-    def __init__(self, algorithm, parameters, context, locator):
-        read = algorithm.field
-        self.north = algorithm.word(parameters, NORTH, context)
-        self.north_field = read(parameters, NORTH_FIELD, context)
-        self.words = parse_words(algorithm.parameterAsString(parameters, NORTH_WORDS, context), NORTHS)
-        self.ring_set = algorithm.number(parameters, RING_SET, context)
-        self.ring_field = read(parameters, RING_SET_FIELD, context)
-        self.model = algorithm.word(parameters, MODEL, context)
-        self.declination = algorithm.number(parameters, DECLINATION, context)
-        self.declination_field = read(parameters, DECLINATION_FIELD, context)
-        self.sigma_given = algorithm.number(parameters, SIGMA_DECLINATION, context)
-        self.height_field = read(parameters, HEIGHT_FIELD, context)
-        self.dates = DateColumn(algorithm, parameters, context)
+    def __init__(self, said, locator):
+        self.north, self.north_field, self.words = said.NORTH, said.NORTH_FIELD, said.NORTH_WORDS
+        self.ring_set, self.ring_field = said.RING_SET, said.RING_SET_FIELD
+        self.model = said.MODEL
+        self.declination, self.declination_field = said.DECLINATION, said.DECLINATION_FIELD
+        self.sigma_given = said.SIGMA_DECLINATION
+        self.height_field = said.HEIGHT_FIELD
+        self.dates = DateColumn(said)
         self.field_model = None if self.model == GIVEN else FieldModel(self.model)
         self._locator = locator
-        self._grid = to_pyproj(algorithm.parameterAsCrs(parameters, GRID_CRS, context)) or locator.projection
+        self._grid = locator.projection if said.GRID_CRS is None else to_pyproj(said.GRID_CRS)
         self._to_grid = None
         if self._grid is not None and locator.projection is not None and self._grid != locator.projection:
             self._to_grid = pyproj.Transformer.from_crs(locator.projection, self._grid, always_xy=True)

@@ -7,20 +7,20 @@ from pathlib import Path
 
 from qgis.core import (
     QgsDataSourceUri,
-    QgsProcessing,
     QgsProcessingException,
     QgsProcessingOutputLayerDefinition,
     QgsProperty,
     QgsVectorLayer,
 )
 
+from .destinations import IN_MEMORY
+from .formats import fitting_fields
 from .i18n import tr
 from .placing import Placing
 from .proof import prove
-from .sinks import destination_file, is_geopackage, layer_file
+from .sinks import destination_file, given_destination, is_geopackage, layer_file
 from .styling import store_style, write_style
 
-IN_MEMORY = ("", QgsProcessing.TEMPORARY_OUTPUT)
 UNFINISHED = "agonic-unfinished-"
 """What the names of the folders begin with in which outputs are written; only a run that was killed leaves one."""
 
@@ -93,10 +93,11 @@ class Outputs:
         QgsProcessingException
             If it cannot be opened.
         """
-        parameters, given = dict(self._parameters), self._given(name)
+        parameters, given = dict(self._parameters), given_destination(self._parameters.get(name), self._context)
         in_file = given not in IN_MEMORY and not given.startswith("memory:")
         if in_file:
             place, _ = destination_file(given)
+            fields = fitting_fields(place, fields, wkb_type, self._feedback)
             aside = self._folder(place) / place.name
             parameters[name] = _elsewhere(parameters[name], given, aside)
         # A GeoPackage would build its spatial index while it is closed, for seconds, even when the run is cancelled.
@@ -105,7 +106,7 @@ class Outputs:
             parameters, name, self._context, fields, wkb_type, crs, layerOptions=options
         )
         if sink is None:
-            raise QgsProcessingException(self._algorithm.invalidSinkError(self._parameters, name))
+            raise QgsProcessingException(self._no_sink(name))
         if not in_file:
             return sink, written, None
         path, _ = layer_file(written)
@@ -149,13 +150,12 @@ class Outputs:
         """
         self._styles.append((destination, apply, file))
 
-    def _given(self, name):
-        """Where an output is to go, as the user gave it."""
-        value = self._parameters.get(name)
-        value = getattr(value, "sink", value)
-        if isinstance(value, QgsProperty):
-            value, _ = value.valueAsString(self._context.expressionContext(), "")
-        return str(value or "")
+    def _no_sink(self, name):
+        """Say that an output cannot be made; QGIS names the place aside, which means nothing to the user."""
+        message = self._algorithm.invalidSinkError(self._parameters, name)
+        for folder in self._folders:
+            message = message.replace(str(folder), str(folder.parent))
+        return message
 
     def _folder(self, place):
         """Make a folder beside the real place of an output."""
@@ -185,6 +185,31 @@ class Outputs:
         QgsProcessingException
             If one of them is not whole or cannot be put in its place; all places are then as they were.
         """
+        self._finish()
+        if self._feedback.isCanceled():
+            self.roll_back()
+            return
+        self._place()
+
+    def _place(self):
+        """Put the outputs in their places."""
+        placing = Placing(self._targets)
+        try:
+            with placing:
+                for target in placing.in_order():
+                    styles = [apply for destination, apply, _ in self._styles if destination == target.destination]
+                    placing.put(target, self._context, styles, self._feedback)
+        except QgsProcessingException as error:
+            if placing.lost:
+                folders, self._folders = self._folders, []
+                message = tr("{reason} What was there before could not be put back; it is kept in: {folders}.").format(
+                    reason=error, folders=", ".join(map(str, folders))
+                )
+                raise QgsProcessingException(message) from error
+            raise
+
+    def _finish(self):
+        """Index, style and count what was written aside."""
         by_destination = {target.destination: target for target in self._targets}
         for target in self._targets:
             if target.written and is_geopackage(str(target.aside)):
@@ -199,14 +224,6 @@ class Outputs:
                 write_style(target.written if target else destination, self._context, apply, self.file(file))
         for target in self._targets:
             prove(target)
-        if self._feedback.isCanceled():
-            self.roll_back()
-            return
-        with Placing(self._targets) as placing:
-            for target in placing.in_order():
-                styles = [apply for destination, apply, _ in self._styles if destination == target.destination]
-                placing.put(target, self._context, styles, self._feedback)
-        self.roll_back()  # of the folders, which are empty now
 
     def roll_back(self):
         """Delete what was written aside."""

@@ -7,6 +7,7 @@ from qgis.core import QgsProcessingException
 
 from .databases import connect, count_rows, tables_of
 from .i18n import tr
+from .kinds import DATABASES
 from .sinks import layer_file
 
 
@@ -23,16 +24,20 @@ def prove(target):
     QgsProcessingException
         If it is not whole.
     """
-    if target.written is None:
-        problem = None if target.aside.is_file() else tr("the file is not there")
-    else:
-        try:
-            found = _count_database(target) if target.aside.suffix.lower() in (".gpkg", ".sqlite") else _count(target)
-            problem = None
-            if found != target.rows:
-                problem = tr("of {rows} rows, {found} are there").format(rows=target.rows, found=found)
-        except (sqlite3.Error, RuntimeError, OSError) as error:
-            problem = str(error)
+    problem = None
+    try:
+        if not target.aside.is_file():
+            problem = tr("the file is not there")
+        elif target.aside.suffix.lower() in DATABASES:
+            found = _count_database(target)
+        elif target.written is not None:
+            found = _count(target)
+        else:
+            found = None
+        if not problem and target.written is not None and found != target.rows:
+            problem = tr("of {rows} rows, {found} are there").format(rows=target.rows, found=found)
+    except (sqlite3.Error, RuntimeError, OSError) as error:
+        problem = str(error)
     if problem:
         raise QgsProcessingException(
             tr("Nothing was written to {place}: {reason}").format(place=target.final, reason=problem)
@@ -41,8 +46,7 @@ def prove(target):
 
 def _count_database(target):
     """Rows of a table in a database of its own, which is brought into one file and checked."""
-    _, name = layer_file(target.written)
-    database = connect(target.aside)
+    database = connect(target.aside, write=True)
     try:
         database.execute("PRAGMA wal_checkpoint(TRUNCATE)")
         mode = database.execute("PRAGMA journal_mode=DELETE").fetchone()[0]
@@ -51,6 +55,9 @@ def _count_database(target):
         found = database.execute("PRAGMA quick_check(1)").fetchone()[0]
         if found != "ok":
             raise sqlite3.DatabaseError(found)
+        if target.written is None:
+            return None
+        _, name = layer_file(target.written)
         if name is None:
             (name,) = tables_of(target.aside)
         return count_rows(database, name)

@@ -6,6 +6,7 @@ from pathlib import Path
 from qgis.core import QgsProcessingException
 
 from .i18n import tr
+from .kinds import REPORT_MARK
 
 STYLE = """
 body { font: 11pt/1.45 sans-serif; max-width: 46em; margin: 2em auto; padding: 0 1em; color: #111; }
@@ -69,7 +70,7 @@ class Report:
         """
         body = "\n".join(self._parts)
         page = (
-            f'<!DOCTYPE html>\n<html><head><meta charset="utf-8"><title>{escape(self._title)}</title>'
+            f'<!DOCTYPE html>\n<html><head><meta charset="utf-8">{REPORT_MARK}<title>{escape(self._title)}</title>'
             f"<style>{STYLE}</style></head>\n<body>\n{body}\n</body></html>\n"
         )
         try:

@@ -69,7 +69,7 @@ DICTIONARY = {
     "leg": (WHOLE, 0),
     "leg_azim": (DOUBLE, 0),
     "distance": (DOUBLE, 0),
-    "cross_name": (TEXT, 80),
+    "cross_name": (TEXT, 254),
     "to_dist": (DOUBLE, 0),
     "length": (DOUBLE, 0),
     "elev": (DOUBLE, 0),
@@ -132,6 +132,23 @@ DICTIONARY = {
     "range_hi": (DOUBLE, 0),
     "sig_across": (DOUBLE, 0),
     "curv_refr": (DOUBLE, 0),
+    "element": (TEXT, 20),
+    "value": (DOUBLE, 0),
+    "value_text": (TEXT, 20),
+    "agonic": (WHOLE, 0),
+    "zone": (TEXT, 12),
+    "unit": (TEXT, 20),
+    "unit_name": (TEXT, 254),
+    "unit_order": (WHOLE, 0),
+    "unit_color": (TEXT, 7),
+    "h_below": (DOUBLE, 0),
+    "sun_alt": (DOUBLE, 0),
+    "sun_azim": (DOUBLE, 0),
+    "sun_local": (TEXT, 30),
+    "sun_rate": (DOUBLE, 0),
+    "sun_read": (DOUBLE, 0),
+    "sun_shadow": (DOUBLE, 0),
+    "sun_utc": (TEXT, 24),
     "status": (TEXT, 10),
     "code": (TEXT, 120),
     "remark": (TEXT, 254),
@@ -205,7 +222,7 @@ def output_fields(inputs, added, *, short_names, key_is_unique):
         spoils_key = name.lower() == "fid" and not (field.type() in WHOLE_NUMBERS and key_is_unique)
         new = _cut(name) if short_names else name
         if new.lower() in used or spoils_key:
-            new = _free_name(name, taken)
+            new = free_name(name, taken)
         if new != name:
             renamed[name] = new
             field.setName(new)
@@ -217,7 +234,7 @@ def output_fields(inputs, added, *, short_names, key_is_unique):
     return fields, renamed
 
 
-def _free_name(name, taken):
+def free_name(name, taken):
     """``in_`` and as much of the name as ten characters hold, with a number at the end where that is taken."""
     candidate, number = _cut(f"in_{name}"), 1
     while candidate.lower() in taken:

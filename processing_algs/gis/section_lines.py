@@ -1,13 +1,12 @@
 """Section lines of a layer: their names, and how they run on the ground."""
 
 import re
-from collections import Counter
 from dataclasses import dataclass
 
 import numpy as np
 from qgis.core import Qgis, QgsCoordinateReferenceSystem, QgsGeometry, QgsVariantUtils, QgsWkbTypes
 
-from ..core import norths, sections
+from ..core import norths, section_names, sections
 from ..core.errors import FieldDataError
 from .columns import chunks
 from .places import Locator
@@ -41,7 +40,9 @@ class SectionLine:
     row : int
         Place in the layer, from 0.
     name : str
-        Unlike the name of any other section of the run.
+        Key: unlike the name of any other section of the run, and no longer than a field holds.
+    title : str
+        The name as the layer has it, whole.
     ends : tuple of str
         Letters of the first and the last point.
     section : core.sections.Section
@@ -52,6 +53,7 @@ class SectionLine:
     id: int
     row: int
     name: str
+    title: str
     ends: tuple
     section: sections.Section
     attributes: list
@@ -112,11 +114,13 @@ def read_section_lines(source, name_field, feedback):
         else:
             bulge = max(bulge, _bulge(locator.projection, x, y))
     index = source.fields().lookupField(name_field) if name_field else -1
-    names = _names([features[row].attributes()[index] if index >= 0 else None for row in found])
+    titles = _titles([features[row].attributes()[index] if index >= 0 else None for row in found])
     attributes = [feature.attributes() for feature in features]
     lines = [
-        SectionLine(features[row].id(), row, name, ends_of(name, number), section, attributes[row])
-        for number, (name, (row, section)) in enumerate(zip(names, found.items(), strict=True))
+        SectionLine(features[row].id(), row, name, title, ends_of(title, number), section, attributes[row])
+        for number, (name, title, (row, section)) in enumerate(
+            zip(section_names.keys(titles), titles, found.items(), strict=True)
+        )
     ]
     return SectionLines(lines, [feature.id() for feature in features], attributes, notes, bulge)
 
@@ -153,15 +157,10 @@ def _bulge(crs, x, y):
     return float(np.nanmax(off)) if off else 0.0
 
 
-def _names(values):
-    """Names of sections, no two alike."""
-    names, used = [], Counter()
-    for number, value in enumerate(values):
-        name = "" if QgsVariantUtils.isNull(value) else str(value).strip()
-        name = name or sections.letters(number)
-        used[name] += 1
-        names.append(name if used[name] == 1 else f"{name} ({used[name]})")
-    return names
+def _titles(values):
+    """Names of sections as the layer has them; letters in their order for those that have none."""
+    names = ["" if QgsVariantUtils.isNull(value) else str(value).strip() for value in values]
+    return [name or sections.letters(number) for number, name in enumerate(names)]
 
 
 def ends_of(name, number):

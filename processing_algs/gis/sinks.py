@@ -4,15 +4,19 @@ from pathlib import Path
 
 from qgis.core import (
     QgsDataSourceUri,
+    QgsExpressionContext,
     QgsFeature,
     QgsFeatureSink,
     QgsProcessingException,
+    QgsProperty,
     QgsProviderRegistry,
     QgsVariantUtils,
 )
 
+from ..core.section_names import cut
 from .i18n import tr
 
+USERS_WORDS = ("compass", "cross_name", "group", "section", "station")  # our fields that hold what the user wrote
 LONGEST_TEXT = 254  # that a Shapefile holds. Units: bytes
 
 
@@ -45,6 +49,9 @@ class Writer:
         self._sink, self.destination, self._target = algorithm.run_outputs.sink(name, fields, wkb_type, crs)
         self._fields, self._feedback = fields, feedback
         self._cuts_texts = is_shapefile(algorithm.destination(parameters, name))
+        self._limits = [(fields.lookupField(name), name) for name in USERS_WORDS if fields.lookupField(name) >= 0]
+        self._limits = [(at, fields.at(at).length(), name) for at, name in self._limits if fields.at(at).length() > 0]
+        self._shortened = {}  # names of our fields with words of the user's that were too long
         self._cut = {}  # names of the fields with texts that are too long for the file
 
     def __enter__(self):
@@ -57,6 +64,12 @@ class Writer:
         self._sink = None  # closes the file
         if going and not whole:
             raise QgsProcessingException(refusal)
+        if whole and self._shortened:
+            self._feedback.pushWarning(
+                tr("Names were too long for their field and were cut in: {fields}.").format(
+                    fields=", ".join(self._shortened)
+                )
+            )
         if whole and self._cut:
             self._feedback.pushWarning(
                 tr("A Shapefile holds {most} characters of a text, so texts were cut in: {fields}.").format(
@@ -83,6 +96,10 @@ class Writer:
         QgsProcessingException
             If any row is refused.
         """
+        for at, length, name in self._limits:
+            for row in rows:
+                if isinstance(row[at], str) and len(row[at]) > length:
+                    row[at], self._shortened[name] = cut(row[at], length), True
         if self._cuts_texts:
             self._cut |= {
                 field.name(): True
@@ -100,6 +117,27 @@ class Writer:
             raise QgsProcessingException(self._refusal())
         if self._target is not None:
             self._target.rows += len(features)
+
+
+def given_destination(value, context):
+    """Where an output is to go, as the user gave it: a path, a database URI or a word for a temporary layer.
+
+    Parameters
+    ----------
+    value
+        Of the output parameter.
+    context : QgsProcessingContext or None
+        Of the run; expressions in the value may need it.
+
+    Returns
+    -------
+    str
+    """
+    value = getattr(value, "sink", value)
+    if isinstance(value, QgsProperty):
+        scope = QgsExpressionContext() if context is None else context.expressionContext()
+        value, _ = value.valueAsString(scope, "")
+    return str(value or "")
 
 
 def destination_file(destination):

@@ -3,29 +3,21 @@
 from dataclasses import dataclass
 
 import numpy as np
-from qgis.core import (
-    Qgis,
-    QgsGeometry,
-    QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFeatureSource,
-)
+from qgis.core import Qgis, QgsGeometry
 
-from ..base import POINTS
+from ..base import AgonicAlgorithm
 from ..core import norths
 from ..core.errors import FieldDataError
 from ..core.terrain import off_cone, off_plane, runs
 from ..drawing.plane_layers import style_traces
-from ..gis.columns import chunks
 from ..gis.dem import WGS84
-from ..gis.dem_block import add_dem, add_height_unit
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
-from ..gis.places import Locator
-from ..gis.remarks import Notes, Tally
-from ..gis.schema import NOTICED, output_fields
-from ..gis.sinks import Writer, is_shapefile
+from ..gis.remarks import Notes
+from ..gis.schema import NOTICED
 from ..gis.zero_lines import ZeroLines
-from .shared import PlaneAlgorithm, read_planes
+from ..parameters import NUMERIC, POINTS, column, dem, height_unit, layer, number, sink
+from .shared import Ground, attitude_fields, known_planes, nowhere, read_planes
 
 FIELDS = ["line", "elev", "sig_used", *NOTICED]
 BEST, PLUS, MINUS = "best", "plus", "minus"
@@ -55,11 +47,10 @@ class Seen:
     sigma: float
 
 
-class OutcropTrace(PlaneAlgorithm):
+class OutcropTrace(AgonicAlgorithm):
     """Where known planes crop out on terrain."""
 
-    ID = "outcrop_trace"
-    RADIUS = "RADIUS"
+    ID, GROUP = "outcrop_trace", "planes"
 
     def displayName(self):
         """Name in the toolbox."""
@@ -76,82 +67,77 @@ class OutcropTrace(PlaneAlgorithm):
             "does not fill says so."
         )
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add(
-            QgsProcessingParameterFeatureSource(self.INPUT, tr("Attitudes"), POINTS),
-            tr("Points with true strike and dip, such as corrected readings or planes solved from points."),
-        )
-        self.add_known_planes(self.INPUT)
-        add_dem(self, tr("Heights of the ground."))
-        self.add_field(
-            self.HEIGHT_FIELD,
-            tr("Height of each attitude"),
-            self.INPUT,
-            tr("Without a field, and where it is empty, the DEM is read at the point."),
-            numeric=True,
-        )
-        add_height_unit(self)
-        self.add_number(
-            self.RADIUS,
-            tr("Radius"),
-            tr("Metres around each attitude within which its plane is taken to go on flat."),
-            default=1000.0,
-            least=0.1,
-        )
-        self.add(
-            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Outcrop traces")),
-            tr("Lines with the attitude's own fields and line = best, plus or minus."),
-        )
-        self.add_counts()
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        return [
+            layer(
+                "INPUT",
+                tr("Attitudes"),
+                tr("Points with true strike and dip, such as corrected readings or planes solved from points."),
+                POINTS,
+            ),
+            *known_planes("INPUT"),
+            *dem(tr("Heights of the ground.")),
+            column(
+                "HEIGHT_FIELD",
+                tr("Height of each attitude"),
+                tr("Without a field, and where it is empty, the DEM is read at the point."),
+                kind=NUMERIC,
+                optional=True,
+            ),
+            height_unit(),
+            number(
+                "RADIUS",
+                tr("Radius"),
+                tr("Around each attitude, within which its plane is taken to go on flat."),
+                default=1000.0,
+                unit="m",
+                least=0.1,
+            ),
+            sink(
+                "OUTPUT",
+                tr("Outcrop traces"),
+                tr("Lines with the attitude's own fields and line = best, plus or minus."),
+            ),
+        ]
 
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        return self.nowhere(parameters, self.INPUT, context) or self.no_attitudes(parameters, self.INPUT, context)
+    def refusal(self, said):
+        """Why what was said cannot run together: a sentence, or None."""
+        return nowhere(said.INPUT)
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, self.INPUT, context)
-        names, sigma_field = (find(source, parameters, context) for find in (self.attitude_fields, self.sigma_field))
-        feedback.pushInfo(tr("Fields used: {fields}").format(fields=names.said()))
-        radius = self.number(parameters, self.RADIUS, context)
-        height_field = self.field(parameters, self.HEIGHT_FIELD, context)
-        fields, renamed = output_fields(
-            source.fields(),
-            FIELDS,
-            short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
-            key_is_unique=False,
-        )
-        self.report_renamed(renamed, feedback)
-        locator, shapes, tally = Locator(source.sourceCrs()), MapShapes(source.sourceCrs()), Tally()
+        source, ground, names = run.source(said.INPUT), Ground(said, run), attitude_fields(said.INPUT, said)
+        run.say(tr("Fields used: {fields}").format(fields=names.said()))
+        locator, shapes = run.locator(source), MapShapes(source.sourceCrs())
+        total = max(source.featureCount(), 1)
         kind = Qgis.WkbType.MultiLineStringZ
-        writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, kind, source.sourceCrs())
-        with writer:
-            for chunk in chunks(source, feedback, size=200):
+        with run.output(said.OUTPUT, source, FIELDS, geometry=kind, multiplies=True) as out:
+            for chunk in run.chunks(source, size=200):
                 places, notes = locator.places(chunk), Notes(len(chunk))
                 notes.add_where(np.isnan(places.lon), "no_position", rejects=True)
-                planes = read_planes(chunk, names, sigma_field, self.number(parameters, self.SIGMA, context), notes)
-                heights, _ = self.heights_of(chunk, places, height_field, parameters, context)
+                planes = read_planes(chunk, names, said.SIGMA_FIELD, said.SIGMA, notes)
+                heights, _ = ground.heights_of(chunk, places, said.HEIGHT_FIELD)
                 notes.add_where(np.isnan(heights) & ~notes.rejected, "dem_gap", rejects=True)
                 found = {}
                 for row in np.flatnonzero(~notes.rejected):
-                    feedback.setProgress(100.0 * (tally.read + row) / max(source.featureCount(), 1))
+                    run.feedback.setProgress(100.0 * (out.tally.read + row) / total)
                     seen = Seen(places.lon[row], places.lat[row], heights[row], planes.normal[row], planes.sigma[row])
-                    found[row] = self._traces(seen, radius, row, notes, feedback)
-                    if feedback.isCanceled():
+                    found[row] = self._traces(ground.dem, seen, said.RADIUS, (row, notes), run.feedback)
+                    if run.is_cancelled:
                         return {}
-                self._write(writer, chunk, found, heights, planes, notes, shapes)
-                tally.add(chunk.ids, notes)
-        tally.report(feedback)
-        self.style(context, writer.destination, style_traces)
-        return {self.OUTPUT: writer.destination} | self.counts(tally)
+                out.add_rows(*self._rows(chunk, found, heights, planes, notes, shapes))
+                out.count(chunk.ids, notes)
+        run.style(out, style_traces)
+        return out.counts
 
-    def _traces(self, seen, radius, row, notes, feedback):
+    def _traces(self, dem, seen, radius, noted, feedback):
         """Lines by name, each a list of parts as (lon, lat, height)."""
-        cell = float(self.dem.cell_size(seen.lon, seen.lat))
-        window = self.dem.around(seen.lon, seen.lat, radius + 2.0 * cell)
+        row, notes = noted
+        cell = float(dem.cell_size(seen.lon, seen.lat))
+        window = dem.around(seen.lon, seen.lat, radius + 2.0 * cell)
         if window is None:
             notes.add(row, "dem_gap", rejects=True)
             return {}
@@ -166,10 +152,11 @@ class OutcropTrace(PlaneAlgorithm):
             if feedback.isCanceled():
                 return {}
             found = {
-                name: self._parts(surfaces.lines(number, feedback), seen, radius) for number, name in enumerate(names)
+                name: self._parts(dem, surfaces.lines(number, feedback), seen, radius)
+                for number, name in enumerate(names)
             }
         ring = norths.from_local(radius * np.sin(RING), radius * np.cos(RING), seen.lon, seen.lat)
-        if not whole or np.isnan(self.dem.sample(*ring, WGS84)).any():
+        if not whole or np.isnan(dem.sample(*ring, WGS84)).any():
             notes.add(row, "dem_part", rejects=False)
         if not found[BEST]:
             notes.add(row, "no_outcrop", rejects=True)
@@ -199,13 +186,14 @@ class OutcropTrace(PlaneAlgorithm):
                     surfaces.write(number, first, edge)
         return whole
 
-    def _parts(self, lines, seen, radius):
+    @staticmethod
+    def _parts(dem, lines, seen, radius):
         """Cut lines at the radius and where the ground is not known."""
         if not lines:
             return []
         x, y = np.concatenate(lines).T[:2]
-        height = self.dem.sample(x, y)
-        lon, lat = norths.wgs84_lonlat(self.dem.projection, x, y)
+        height = dem.sample(x, y)
+        lon, lat = norths.wgs84_lonlat(dem.projection, x, y)
         within = np.hypot(*norths.to_local(lon, lat, seen.lon, seen.lat)) <= radius
         known = within & np.isfinite(height)
         cuts = np.cumsum([len(line) for line in lines])[:-1]
@@ -215,8 +203,8 @@ class OutcropTrace(PlaneAlgorithm):
         return parts
 
     @staticmethod
-    def _write(writer, chunk, found, heights, planes, notes, shapes):
-        """Write one row for each line, and one without a line for each rejected attitude."""
+    def _rows(chunk, found, heights, planes, notes, shapes):
+        """Geometries and attributes: one row for each line, one without a line for each rejected attitude."""
         told = list(zip(*notes.columns().values(), strict=True))
         geometries, rows = [], []
         for row, own in enumerate(chunk.attributes):
@@ -228,4 +216,4 @@ class OutcropTrace(PlaneAlgorithm):
                 if parts:
                     geometries.append(shapes.lines(parts))
                     rows.append([*own, name, float(heights[row]), float(planes.sigma[row]), *told[row]])
-        writer.add(geometries, rows)
+        return geometries, rows

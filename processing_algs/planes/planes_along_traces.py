@@ -3,23 +3,22 @@
 from dataclasses import dataclass
 
 import numpy as np
-from qgis.core import Qgis, QgsGeometry, QgsProcessingParameterFeatureSink, QgsProcessingParameterFeatureSource
+from qgis.core import Qgis, QgsGeometry
 
+from ..base import AgonicAlgorithm
 from ..core import norths
 from ..core.errors import FieldDataError
 from ..core.planes import fit_plane, plane_height
 from ..core.traces import Trace, windows
 from ..drawing.layer_style import style_attitudes
-from ..gis.columns import chunks, value_rows
+from ..gis.columns import value_rows
 from ..gis.dem import WGS84
-from ..gis.dem_block import add_dem, add_height_unit
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
-from ..gis.places import Locator
-from ..gis.remarks import Notes, Tally
-from ..gis.schema import ATTITUDE, NOTICED, output_fields
-from ..gis.sinks import Writer, is_shapefile
-from .shared import FIT, FROM_TRACE, PlaneAlgorithm, attitude_columns, note_fit
+from ..gis.remarks import Notes
+from ..gis.schema import ATTITUDE, NOTICED
+from ..parameters import LINES, dem, height_unit, layer, number, sink
+from .shared import FIT, FROM_TRACE, attitude_columns, kind_of_planes, note_fit, nowhere, point_errors
 
 FIELDS = ["from_m", "to_m", *ATTITUDE, *FIT, *NOTICED]
 LEAST_POINTS, MOST_POINTS = 8, 200  # read in one window
@@ -49,11 +48,10 @@ class Reading:
     height: float
 
 
-class PlanesAlongTraces(PlaneAlgorithm):
+class PlanesAlongTraces(AgonicAlgorithm):
     """Planes from windows that slide along traces."""
 
-    ID = "planes_along_traces"
-    WINDOW, STEP = "WINDOW", "STEP"
+    ID, GROUP = "planes_along_traces", "planes"
 
     def displayName(self):
         """Name in the toolbox."""
@@ -71,79 +69,66 @@ class PlanesAlongTraces(PlaneAlgorithm):
             "counts for few points. Windows that overlap are not independent."
         )
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add(
-            QgsProcessingParameterFeatureSource(
-                self.INPUT, tr("Contact lines"), [Qgis.ProcessingSourceType.VectorLine]
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        return [
+            layer(
+                "INPUT",
+                tr("Contact lines"),
+                tr("Traces of contacts, faults or other surfaces as they crop out."),
+                LINES,
             ),
-            tr("Traces of contacts, faults or other surfaces as they crop out."),
-        )
-        add_dem(self, tr("Heights of the ground."))
-        add_height_unit(self)
-        self.add_number(
-            self.WINDOW,
-            tr("Window"),
-            tr("Metres along the line that one plane is taken from; 0 takes the whole line."),
-            default=500.0,
-        )
-        self.add_number(
-            self.STEP,
-            tr("Step"),
-            tr("Metres by which the window moves on."),
-            default=250.0,
-            least=0.1,
-        )
-        self.add_point_errors()
-        self.add_kind()
-        self.add(
-            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Planes")),
-            tr("A point with the attitude of each window, on the trace, with strike-and-dip symbols."),
-        )
-        self.add_counts()
+            *dem(tr("Heights of the ground.")),
+            height_unit(),
+            number(
+                "WINDOW",
+                tr("Window"),
+                tr("Length along the line that one plane is taken from; 0 takes the whole line."),
+                default=500.0,
+                unit="m",
+                least=0.0,
+            ),
+            number("STEP", tr("Step"), tr("By which the window moves on."), default=250.0, unit="m", least=0.1),
+            *point_errors(),
+            kind_of_planes(),
+            sink(
+                "OUTPUT",
+                tr("Planes"),
+                tr("A point with the attitude of each window, on the trace, with strike-and-dip symbols."),
+            ),
+        ]
 
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        return self.nowhere(parameters, self.INPUT, context)
+    def refusal(self, said):
+        """Why what was said cannot run together: a sentence, or None."""
+        return nowhere(said.INPUT)
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, self.INPUT, context)
-        fields, renamed = output_fields(
-            source.fields(),
-            FIELDS,
-            short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
-            key_is_unique=False,
-        )
-        self.report_renamed(renamed, feedback)
-        asked = self.number(parameters, self.WINDOW, context), self.number(parameters, self.STEP, context)
-        sigmas = tuple(self.number(parameters, key, context) for key in (self.POINT_SIGMA, self.HEIGHT_SIGMA))
-        kind = self.word(parameters, self.KIND_DEFAULT, context)
-        locator, shapes, tally = Locator(source.sourceCrs()), MapShapes(source.sourceCrs()), Tally()
-        crs = source.sourceCrs()
-        writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, Qgis.WkbType.PointZ, crs)
-        with writer:
-            for chunk in chunks(source, feedback, size=100):
+        source, ground = run.source(said.INPUT), run.dem(said.DEM)
+        asked, sigmas = (said.WINDOW, said.STEP), (said.POINT_SIGMA, said.HEIGHT_SIGMA)
+        locator, shapes = run.locator(source), MapShapes(source.sourceCrs())
+        kind = Qgis.WkbType.PointZ
+        with run.output(said.OUTPUT, source, FIELDS, geometry=kind, multiplies=True) as out:
+            for chunk in run.chunks(source, size=100):
                 readings, noticed, ids = [], [], []
                 for feature, own, geometry in zip(chunk.ids, chunk.attributes, chunk.geometries, strict=True):
-                    for reading, found in self._read(own, geometry, locator, asked, sigmas, feedback):
+                    for reading, found in self._read(own, geometry, locator, ground, asked, sigmas, run.feedback):
                         readings.append(reading)
                         noticed.append(found)
                         ids.append(feature)
-                    if feedback.isCanceled():
+                    if run.is_cancelled:
                         return {}
                 notes = Notes(len(readings))
                 for row, found in enumerate(noticed):
                     self._note(notes, row, found, readings[row].fit)
-                self._write(writer, readings, kind, notes, shapes)
-                tally.add(ids, notes)
-        tally.report(feedback)
-        self.style(context, writer.destination, style_attitudes)
-        return {self.OUTPUT: writer.destination} | self.counts(tally)
+                out.add_rows(*self._rows(readings, said.KIND_DEFAULT, notes, shapes))
+                out.count(ids, notes)
+        run.style(out, style_attitudes)
+        return out.counts
 
-    def _read(self, own, geometry, locator, asked, sigmas, feedback):
+    def _read(self, own, geometry, locator, ground, asked, sigmas, feedback):
         """Take planes from the windows of one line: pairs of a Reading and what was noticed, code to values."""
         traces = [trace for trace in _traces(geometry, locator) if trace.length > 0.0]
         if not traces:
@@ -153,30 +138,31 @@ class PlanesAlongTraces(PlaneAlgorithm):
             for start, stop in windows(trace.length, *asked):
                 if feedback.isCanceled():
                     return
-                yield self._fit(own, trace, (start, stop), sigmas)
+                yield self._fit(own, trace, (start, stop), ground, sigmas)
 
-    def _fit(self, own, trace, span, sigmas):
+    @staticmethod
+    def _fit(own, trace, span, ground, sigmas):
         """Fit one window."""
         start, stop = span
         middle = trace.places([(start + stop) / 2.0])
         lon0, lat0 = float(middle[0][0]), float(middle[1][0])
-        cell = float(self.dem.cell_size(lon0, lat0))
+        cell = float(ground.cell_size(lon0, lat0))
         wanted = (stop - start) / cell if np.isfinite(cell) else LEAST_POINTS
         count = int(np.clip(wanted, LEAST_POINTS, MOST_POINTS))
         lon, lat = trace.places(np.linspace(start, stop, count))
-        height = self.dem.sample(lon, lat, WGS84)
+        height = ground.sample(lon, lat, WGS84)
         known = np.isfinite(height)
         noticed = {} if known.all() else {"dem_gap": {}}
         points = np.column_stack([*norths.to_local(lon, lat, lon0, lat0), height])[known]
         shared = max(1.0, count / trace.vertices(start, stop))
         try:
-            fit = fit_plane(points, *sigmas, self.dem.slope(lon[known], lat[known], sigmas[0]), shared)
+            fit = fit_plane(points, *sigmas, ground.slope(lon[known], lat[known], sigmas[0]), shared)
         except FieldDataError as error:
             return Reading(own, span, (lon0, lat0), None, np.nan), noticed | {error.code: error.values}
         own_height = float(plane_height(fit.normal, fit.centre, 0.0, 0.0))
         if fit.dip_hi == 90.0 or not np.isfinite(own_height):
             # A steep plane is met at the ground, not where its height above the middle happens to be.
-            own_height = float(self.dem.sample([lon0], [lat0], WGS84)[0])
+            own_height = float(ground.sample([lon0], [lat0], WGS84)[0])
         return Reading(own, span, (lon0, lat0), fit, own_height), noticed
 
     @staticmethod
@@ -187,9 +173,10 @@ class PlanesAlongTraces(PlaneAlgorithm):
             note_fit(notes, row, fit)
 
     @staticmethod
-    def _write(writer, readings, kind, notes, shapes):
+    def _rows(readings, kind, notes, shapes):
+        """Geometries and attributes."""
         if not readings:
-            return
+            return [], []
         lon, lat = (np.array(part, dtype=float) for part in zip(*(one.place for one in readings), strict=True))
         columns = attitude_columns(
             [one.fit for one in readings], kind, shapes.projection, *shapes.xy(lon, lat), FROM_TRACE
@@ -200,7 +187,7 @@ class PlanesAlongTraces(PlaneAlgorithm):
             "elev": np.array([one.height for one in readings]),
         }
         rows = value_rows(FIELDS, columns | notes.columns())
-        writer.add(
+        return (
             [QgsGeometry() if np.isnan(one.place[0]) else shapes.point(*one.place, one.height) for one in readings],
             [[*one.own, *row] for one, row in zip(readings, rows, strict=True)],
         )

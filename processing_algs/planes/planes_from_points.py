@@ -4,35 +4,23 @@ from collections import defaultdict
 from dataclasses import dataclass, field
 
 import numpy as np
-from qgis.core import (
-    Qgis,
-    QgsGeometry,
-    QgsPointXY,
-    QgsProcessingException,
-    QgsProcessingParameterEnum,
-    QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterFileDestination,
-    QgsWkbTypes,
-)
+from qgis.core import Qgis, QgsGeometry, QgsPointXY, QgsProcessingException, QgsWkbTypes
 
-from ..base import POINTS
+from ..base import AgonicAlgorithm
 from ..core import norths
 from ..core.errors import FieldDataError
 from ..core.planes import fit_plane
 from ..drawing.layer_style import style_attitudes
 from ..drawing.plane_layers import style_triangles
-from ..gis.columns import chunks, column_or_empty, value_rows
-from ..gis.dem import FROM_FILE, WGS84
-from ..gis.dem_block import DEM, HEIGHT_UNIT, add_dem, add_height_unit, field_unit
+from ..gis.columns import column_or_empty
+from ..gis.dem import FROM_FILE, UNITS, WGS84
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
-from ..gis.places import Locator
-from ..gis.remarks import Notes, Tally
-from ..gis.schema import ATTITUDE, NOTICED, output_fields
-from ..gis.sinks import Writer
+from ..gis.remarks import Notes
+from ..gis.schema import ATTITUDE, NOTICED
+from ..parameters import NUMERIC, POINTS, choice, column, dem, height_unit, layer, report, sink
 from .planes_report import write_report
-from .shared import FIT, FROM_POINTS, PlaneAlgorithm, attitude_columns, group_word, note_fit
+from .shared import FIT, FROM_POINTS, attitude_columns, group_word, kind_of_planes, note_fit, nowhere, point_errors
 
 FIELDS = ["group", *ATTITUDE, *FIT, *NOTICED]
 TRIANGLE_FIELDS = ["group", "strike", "dip", "dip_dir", "n_points", "rms"]
@@ -60,11 +48,10 @@ class Group:
     missing: dict = field(default_factory=lambda: defaultdict(list))
 
 
-class PlanesFromPoints(PlaneAlgorithm):
+class PlanesFromPoints(AgonicAlgorithm):
     """Planes from points of known height."""
 
-    ID = "planes_from_points"
-    GROUP_FIELD, HEIGHT_FROM, TRIANGLES, REPORT = "GROUP_FIELD", "HEIGHT_FROM", "TRIANGLES", "REPORT"
+    ID, GROUP = "planes_from_points", "planes"
 
     def displayName(self):
         """Name in the toolbox."""
@@ -84,121 +71,112 @@ class PlanesFromPoints(PlaneAlgorithm):
 
     # -- parameters ---------------------------------------------------------------------------------------------------
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add(
-            QgsProcessingParameterFeatureSource(self.INPUT, tr("Points on the plane"), POINTS),
-            tr("Points of one surface, such as a contact, or of several told apart by a field."),
-        )
-        self.add_field(
-            self.GROUP_FIELD,
-            tr("Which points belong together"),
-            self.INPUT,
-            tr("One plane for each value. Without a field all points are one plane."),
-        )
-        self.add(
-            QgsProcessingParameterEnum(
-                self.HEIGHT_FROM,
-                tr("Where heights come from"),
-                [FROM_DEM, FROM_FIELD, FROM_Z],
-                usesStaticStrings=True,
-                defaultValue=FROM_DEM,
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        return [
+            layer(
+                "INPUT",
+                tr("Points on the plane"),
+                tr("Points of one surface, such as a contact, or of several told apart by a field."),
+                POINTS,
             ),
-            tr(
-                "dem: the DEM at the mapped place. field: a height measured with each point, such as that of a seam "
-                "in a borehole. z: the points' own third coordinate."
-            ),
-        )
-        add_dem(self, tr("Heights of the ground, where they come from a DEM."), optional=True)
-        self.add_field(
-            self.HEIGHT_FIELD, tr("Field of heights"), self.INPUT, tr("Heights above sea level."), numeric=True
-        )
-        add_height_unit(self)
-        self.add_point_errors()
-        self.add_kind()
-        self.add(
-            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Planes")),
-            tr("A point with the attitude of each plane at the middle of its points, with strike-and-dip symbols."),
-        )
-        self.add(
-            QgsProcessingParameterFeatureSink(
-                self.TRIANGLES,
-                tr("Areas of the planes"),
-                Qgis.ProcessingSourceType.VectorPolygon,
+            column(
+                "GROUP_FIELD",
+                tr("Which points belong together"),
+                tr("One plane for each value. Without a field all points are one plane."),
+                role="group",
                 optional=True,
-                createByDefault=False,
+                fill=True,
             ),
-            tr("The triangle, or the outline of more points, of each plane, lying in it; for 3-D views."),
-        )
-        self.add(
-            QgsProcessingParameterFileDestination(
-                self.REPORT, tr("Report"), tr("HTML files (*.html)"), optional=True, createByDefault=False
+            choice(
+                "HEIGHT_FROM",
+                tr("Where heights come from"),
+                tr("A field holds a height measured with each point, such as that of a seam in a borehole."),
+                {
+                    FROM_DEM: tr("the DEM at the mapped place"),
+                    FROM_FIELD: tr("a field"),
+                    FROM_Z: tr("the points' own third coordinate"),
+                },
+                default=FROM_DEM,
             ),
-            tr("The planes with their ranges, what was noticed, and how it was done."),
-        )
-        self.add_counts()
+            *dem(tr("Heights of the ground, where they come from a DEM."), optional=True),
+            column("HEIGHT_FIELD", tr("Field of heights"), tr("Heights above sea level."), kind=NUMERIC, optional=True),
+            height_unit(),
+            *point_errors(),
+            kind_of_planes(),
+            sink(
+                "OUTPUT",
+                tr("Planes"),
+                tr("A point with the attitude of each plane at the middle of its points, with strike-and-dip symbols."),
+            ),
+            sink(
+                "TRIANGLES",
+                tr("Areas of the planes"),
+                tr("The triangle, or the outline of more points, of each plane, lying in it; for 3-D views."),
+                kind=Qgis.ProcessingSourceType.VectorPolygon,
+                optional=True,
+                create=False,
+            ),
+            report(tr("The planes with their ranges, what was noticed, and how it was done.")),
+        ]
 
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        where = self.word(parameters, self.HEIGHT_FROM, context)
-        if where == FROM_DEM and not self.given(parameters, DEM):
+    def refusal(self, said):
+        """Why what was said cannot run together: a sentence, or None."""
+        if said.HEIGHT_FROM == FROM_DEM and said.DEM is None:
             return tr("HEIGHT_FROM is dem, so DEM is needed.")
-        if where == FROM_FIELD and not self.given(parameters, self.HEIGHT_FIELD):
+        if said.HEIGHT_FROM == FROM_FIELD and said.HEIGHT_FIELD is None:
             return tr("HEIGHT_FROM is field, so HEIGHT_FIELD is needed.")
-        source = self.parameterAsSource(parameters, self.INPUT, context)
-        if where == FROM_Z and source is not None and not QgsWkbTypes.hasZ(source.wkbType()):
+        if said.HEIGHT_FROM == FROM_Z and not QgsWkbTypes.hasZ(said.INPUT.source.wkbType()):
             return tr("HEIGHT_FROM is z, but the points have no third coordinate.")
-        return self.nowhere(parameters, self.INPUT, context)
+        return nowhere(said.INPUT)
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, self.INPUT, context)
-        where = self.word(parameters, self.HEIGHT_FROM, context)
-        if where != FROM_DEM and self.word(parameters, HEIGHT_UNIT, context) == FROM_FILE:
-            feedback.pushWarning(tr("HEIGHT_UNIT does not say the unit of the heights; metres were taken."))
-        groups = self._groups(source, parameters, context, feedback, where)
+        source, ground = run.source(said.INPUT), run.dem(said.DEM)
+        if said.HEIGHT_FROM != FROM_DEM and said.HEIGHT_UNIT == FROM_FILE:
+            run.warn(tr("HEIGHT_UNIT does not say the unit of the heights; metres were taken."))
+        groups = self._groups(source, said, run, ground)
         if not groups:
             raise QgsProcessingException(tr("There is no point in the layer."))
-        sigmas = tuple(self.number(parameters, key, context) for key in (self.POINT_SIGMA, self.HEIGHT_SIGMA))
+        sigmas = said.POINT_SIGMA, said.HEIGHT_SIGMA
         notes, shapes = Notes(len(groups)), MapShapes(source.sourceCrs())
+        sloping = ground if said.HEIGHT_FROM == FROM_DEM else None
         solved = []
         for row, group in enumerate(groups):
-            if feedback.isCanceled():
-                break
-            solved.append(self._solve(group, row, notes, sigmas, ground=where == FROM_DEM))
-            feedback.setProgress(50.0 + 50.0 * row / len(groups))
-        if feedback.isCanceled():
-            return {}
-        columns = self._columns(groups, solved, parameters, context, shapes)
-        fields, _ = output_fields([], FIELDS, short_names=False, key_is_unique=True)
+            if run.is_cancelled:
+                return {}
+            solved.append(self._solve(group, (row, notes), sigmas, sloping, grouped=bool(said.GROUP_FIELD)))
+            run.feedback.setProgress(50.0 + 50.0 * row / len(groups))
+        columns = self._columns(groups, solved, said.KIND_DEFAULT, shapes)
+        told = columns | notes.columns()
         crs = source.sourceCrs()
-        writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, Qgis.WkbType.PointZ, crs)
-        with writer:
-            writer.add(self._points(solved, shapes), value_rows(FIELDS, columns | notes.columns()))
-        result = {self.OUTPUT: writer.destination}
-        self.style(context, writer.destination, style_attitudes)
-        if self.given(parameters, self.TRIANGLES):
-            result |= self._write_triangles(parameters, context, feedback, solved, columns, shapes, crs)
-        tally = Tally()
-        tally.add(np.arange(1, len(groups) + 1), notes)
-        tally.report(feedback)
-        report = self.parameterAsFileOutput(parameters, self.REPORT, context)
-        if report:
-            write_report(self.run_outputs.file(report), tally, columns | notes.columns(), where, sigmas, self.dem)
-        return result | {self.REPORT: report or None} | self.counts(tally)
+        with run.output(said.OUTPUT, crs, FIELDS, geometry=Qgis.WkbType.PointZ) as out:
+            out.add_columns(self._points(solved, shapes), told)
+            out.count(np.arange(1, len(groups) + 1), notes)
+        run.style(out, style_attitudes)
+        if said.TRIANGLES:
+            found = np.array([one is not None for one in solved])
+            with run.output(said.TRIANGLES, crs, TRIANGLE_FIELDS, geometry=Qgis.WkbType.PolygonZ) as areas:
+                areas.add_columns(
+                    [_area(*one, shapes) for one in solved if one is not None],
+                    {name: np.array(columns[name], dtype=object)[found] for name in TRIANGLE_FIELDS},
+                )
+            run.style(areas, style_triangles)
+        if said.REPORT:
+            write_report(run.file(said.REPORT), out.tally, told, said.HEIGHT_FROM, sigmas, ground)
+        return out.counts
 
-    def _groups(self, source, parameters, context, feedback, where):
+    def _groups(self, source, said, run, ground):
         """Collect the points of each plane, in the order in which the planes first come."""
-        name_field = self.field(parameters, self.GROUP_FIELD, context)
-        locator, groups = Locator(source.sourceCrs()), {}
-        for chunk in chunks(source, feedback, stop=50.0):
+        locator, groups = run.locator(source), {}
+        lost = "dem_gap" if said.HEIGHT_FROM == FROM_DEM else "no_height"
+        for chunk in run.chunks(source, stop=50.0):
             places = locator.places(chunk)
-            heights = self._heights(chunk, places, parameters, context, where)
-            names = column_or_empty(chunk, name_field)
+            heights = self._heights(chunk, places, said, ground)
+            names = column_or_empty(chunk, said.GROUP_FIELD)
             unplaced, unheighted = np.isnan(places.lon), np.isnan(heights)
-            lost = "dem_gap" if where == FROM_DEM else "no_height"
             for row in range(len(chunk)):
                 name = group_word(names[row])
                 group = groups.setdefault(name, Group(name))
@@ -208,32 +186,34 @@ class PlanesFromPoints(PlaneAlgorithm):
                 group.lon.append(places.lon[row])
                 group.lat.append(places.lat[row])
                 group.height.append(heights[row])
-        self._grouped = name_field is not None
         return list(groups.values())
 
-    def _heights(self, chunk, places, parameters, context, where):
-        if where == FROM_DEM:
-            return self.dem.sample(places.lon, places.lat, WGS84)
-        unit = field_unit(self, parameters, context)
-        if where == FROM_FIELD:
-            return chunk.column(self.field(parameters, self.HEIGHT_FIELD, context)) * unit
+    @staticmethod
+    def _heights(chunk, places, said, ground):
+        if said.HEIGHT_FROM == FROM_DEM:
+            return ground.sample(places.lon, places.lat, WGS84)
+        unit = UNITS.get(said.HEIGHT_UNIT, 1.0)
+        if said.HEIGHT_FROM == FROM_FIELD:
+            return chunk.column(said.HEIGHT_FIELD) * unit
         return np.array([_z(geometry) for geometry in chunk.geometries]) * unit
 
-    def _solve(self, group, row, notes, sigmas, *, ground):
+    @staticmethod
+    def _solve(group, noted, sigmas, ground, *, grouped):
         """Fit one plane: the fit and the centre of its frame, or None."""
+        row, notes = noted
         for code in group.missing:
             notes.add(row, code, rejects=False)
         left_out = [number for ids in group.missing.values() for number in ids]
         if left_out:
             shown = ", ".join(map(str, left_out[:NAMED])) + ("..." if len(left_out) > NAMED else "")
             notes.add(row, "points_left_out", rejects=False, ids=shown)
-        if self._grouped and group.name is None:
+        if grouped and group.name is None:
             notes.add(row, "no_group", rejects=True)
             return None
         lon, lat, height = (np.array(part) for part in (group.lon, group.lat, group.height))
         centre = norths.centre(lon, lat)
         points = np.column_stack([*norths.to_local(lon, lat, *centre), height])
-        slope = self.dem.slope(lon, lat, sigmas[0]) if ground and len(points) else None
+        slope = ground.slope(lon, lat, sigmas[0]) if ground is not None and len(points) else None
         try:
             fit = fit_plane(points, *sigmas, slope)
         except FieldDataError as error:
@@ -242,9 +222,9 @@ class PlanesFromPoints(PlaneAlgorithm):
         note_fit(notes, row, fit)
         return fit, centre, points
 
-    def _columns(self, groups, solved, parameters, context, shapes):
+    @staticmethod
+    def _columns(groups, solved, kind, shapes):
         lon, lat = (np.array(part) for part in zip(*(_middle(one) for one in solved), strict=True))
-        kind = self.word(parameters, self.KIND_DEFAULT, context)
         fits = [None if one is None else one[0] for one in solved]
         columns = attitude_columns(fits, kind, shapes.projection, *shapes.xy(lon, lat), FROM_POINTS)
         # A plane that was not found still says how many points it had.
@@ -254,16 +234,6 @@ class PlanesFromPoints(PlaneAlgorithm):
     @staticmethod
     def _points(solved, shapes):
         return [QgsGeometry() if one is None else shapes.point(*_middle(one), one[0].centre[2]) for one in solved]
-
-    def _write_triangles(self, parameters, context, feedback, solved, columns, shapes, crs):
-        fields, _ = output_fields([], TRIANGLE_FIELDS, short_names=False, key_is_unique=True)
-        found = [row for row, one in enumerate(solved) if one is not None]
-        writer = Writer(self, parameters, self.TRIANGLES, context, feedback, fields, Qgis.WkbType.PolygonZ, crs)
-        with writer:
-            rows = value_rows(TRIANGLE_FIELDS, columns)
-            writer.add([_area(*solved[row], shapes) for row in found], [rows[row] for row in found])
-        self.style(context, writer.destination, style_triangles)
-        return {self.TRIANGLES: writer.destination}
 
 
 def _z(geometry):

@@ -3,181 +3,144 @@
 from dataclasses import dataclass
 
 import numpy as np
-from qgis.core import (
-    Qgis,
-    QgsProcessingParameterEnum,
-    QgsProcessingParameterField,
-    QgsProcessingParameterNumber,
-)
 
-from ..base import DONE, READ, REJECTED, WARNED, AgonicAlgorithm
 from ..core import attitudes, norths
+from ..core.symbol_numbers import labels, symbol_numbers
 from ..core.words import PLANES
-from ..drawing.symbols import labels, symbol_numbers
+from ..gis import wording
 from ..gis.attitude_columns import AttitudeFields, read_attitudes
 from ..gis.columns import column_or_empty, numbers
-from ..gis.dem import WGS84
-from ..gis.dem_block import DEM, field_unit, open_dem
+from ..gis.dem import UNITS, WGS84
 from ..gis.i18n import tr
 from ..gis.places import Locator
-from ..gis.remarks import REJECTED as REJECTED_STATUS
-from ..gis.remarks import WARNING
 from ..gis.schema import ATTITUDE
-
-NUMBER = Qgis.ProcessingNumberParameterType.Double
-NUMERIC = Qgis.ProcessingFieldParameterDataType.Numeric
+from ..parameters import NUMERIC, choice, column, number
 
 FROM_POINTS, FROM_TRACE = "points_dem", "trace_dem"
 SOLVED = (FROM_POINTS, FROM_TRACE)
 FIT = ["n_points", "rms", "thinness", "dip_lo", "dip_hi", "dd_half", "elev"]
 
 
-class PlaneAlgorithm(AgonicAlgorithm):
-    """An algorithm about planes and terrain."""
+# -- parameters --------------------------------------------------------------------------------------------------------
 
-    GROUP = "planes"
-    INPUT, OUTPUT = "INPUT", "OUTPUT"
-    POINT_SIGMA, HEIGHT_SIGMA, KIND_DEFAULT = "POINT_SIGMA", "HEIGHT_SIGMA", "KIND_DEFAULT"
-    STRIKE_FIELD, DIP_FIELD, SIGMA_FIELD, SIGMA = "STRIKE_FIELD", "DIP_FIELD", "SIGMA_FIELD", "SIGMA"
-    HEIGHT_FIELD = "HEIGHT_FIELD"
 
-    def __init__(self):
-        super().__init__()
-        self.dem = None
-
-    # -- parameters ---------------------------------------------------------------------------------------------------
-
-    def add_number(self, key, label, help_text, *, default=None, least=0.0, most=None, advanced=False):
-        """Add a number; without a default it may stay unset."""
-        limits = {"minValue": least} | ({} if most is None else {"maxValue": most})
-        self.add(
-            QgsProcessingParameterNumber(key, label, NUMBER, default, default is None, **limits),
-            help_text,
-            advanced=advanced,
-        )
-
-    def add_field(self, key, label, layer, help_text, *, numeric=False, advanced=False):
-        """Add a field of a layer; none is chosen by default."""
-        kind = NUMERIC if numeric else Qgis.ProcessingFieldParameterDataType.Any
-        self.add(
-            QgsProcessingParameterField(key, label, None, layer, kind, optional=True), help_text, advanced=advanced
-        )
-
-    def add_point_errors(self):
-        """Add the errors of mapped points."""
-        self.add_number(
-            self.POINT_SIGMA,
+def point_errors():
+    """Errors of mapped points: POINT_SIGMA and HEIGHT_SIGMA."""
+    return [
+        number(
+            "POINT_SIGMA",
             tr("Uncertainty of a mapped place"),
-            tr("1-sigma in easting and in northing, metres: how far a point or line may lie from where it belongs."),
+            tr("1-sigma in easting and in northing: how far a point or line may lie from where it belongs."),
             default=10.0,
-        )
-        self.add_number(
-            self.HEIGHT_SIGMA,
+            unit="m",
+            least=0.0,
+        ),
+        number(
+            "HEIGHT_SIGMA",
             tr("Uncertainty of a height"),
-            tr("1-sigma, metres, apart from what a wrong place does to it."),
+            tr("1-sigma, apart from what a wrong place does to it."),
             default=5.0,
-        )
+            unit="m",
+            least=0.0,
+        ),
+    ]
 
-    def add_kind(self):
-        """Add the kind of structure of the planes found."""
-        self.add(
-            QgsProcessingParameterEnum(
-                self.KIND_DEFAULT, tr("Kind of structure"), list(PLANES), usesStaticStrings=True, defaultValue="contact"
-            ),
-            tr("What the planes are; it decides their symbol."),
-        )
 
-    def add_known_planes(self, layer, *, sigma=True):
-        """Add the fields of a layer of known attitudes, with their uncertainty where it matters."""
-        own = tr("Without one, the field {name} is taken if there is one.")
-        self.add_field(
-            self.STRIKE_FIELD, tr("Strike"), layer, tr("True, dip to the right.") + " " + own.format(name="strike")
-        )
-        self.add_field(self.DIP_FIELD, tr("Dip"), layer, tr("0 to 90.") + " " + own.format(name="dip"))
-        if not sigma:
-            return
-        self.add_field(
-            self.SIGMA_FIELD,
+def kind_of_planes():
+    """Kind of structure of the planes found, KIND_DEFAULT."""
+    return choice(
+        "KIND_DEFAULT",
+        tr("Kind of structure"),
+        tr("What the planes are; it decides their symbol."),
+        wording.worded(PLANES, wording.kinds()),
+        default="contact",
+    )
+
+
+def known_planes(parent, *, sigma=True, optional=False):
+    """Fields of a layer of known attitudes, STRIKE_FIELD and DIP_FIELD, with their uncertainty where it matters."""
+    entries = [
+        column(
+            "STRIKE_FIELD",
+            tr("Strike"),
+            tr("True, dip to the right."),
+            parent,
+            role="strike",
+            default="strike",
+            optional=optional,
+        ),
+        column("DIP_FIELD", tr("Dip"), tr("0 to 90."), parent, role="dip", default="dip", optional=optional),
+    ]
+    if not sigma:
+        return entries
+    return [
+        *entries,
+        column(
+            "SIGMA_FIELD",
             tr("Uncertainty of each attitude"),
-            layer,
-            tr("1-sigma of the pole, degrees.") + " " + own.format(name="sig_pole"),
-            numeric=True,
-        )
-        self.add_number(
-            self.SIGMA,
-            tr("Uncertainty of attitudes that do not say theirs"),
             tr("1-sigma of the pole, degrees."),
+            parent,
+            role="sigma",
+            default="sig_pole",
+            optional=True,
+            kind=NUMERIC,
+        ),
+        number(
+            "SIGMA",
+            tr("Uncertainty of attitudes that do not say theirs"),
+            tr("1-sigma of the pole."),
             default=2.0,
+            unit="°",
+            least=0.0,
             most=90.0,
             advanced=True,
+        ),
+    ]
+
+
+# -- before the run ----------------------------------------------------------------------------------------------------
+
+
+def nowhere(found):
+    """Say that a layer has no CRS that leads to places on Earth, or None."""
+    if Locator(found.crs).projection is None:
+        return tr("{key}: the layer has no coordinate reference system that leads to places on Earth.").format(
+            key=found.key
         )
+    return None
 
-    # -- before the run -----------------------------------------------------------------------------------------------
 
-    def ready(self, parameters, context, feedback):
-        """Open the DEM, which only this thread may touch."""
-        self.dem = open_dem(self, parameters, context, feedback)
-
-    def nowhere(self, parameters, key, context):
-        """Say that a layer has no CRS that leads to places on Earth, or None."""
-        source = self.parameterAsSource(parameters, key, context)
-        if source is not None and Locator(source.sourceCrs()).projection is None:
-            return tr("{key}: the layer has no coordinate reference system that leads to places on Earth.").format(
-                key=key
-            )
+def no_heights(found, field_key, said):
+    """Say that nothing gives the heights of a layer, or None."""
+    if said[field_key] or said.DEM or (found.has("elev") and found.has("method")):
         return None
+    return tr("{key}: the heights are not known; give DEM or {field}.").format(key=found.key, field=field_key)
 
-    def no_attitudes(self, parameters, key, context):
-        """Say that a layer has no fields of strike and dip, or None."""
-        source = self.parameterAsSource(parameters, key, context)
-        if source is None:
-            return None
-        names = self.attitude_fields(source, parameters, context)
-        if names.strike and names.dip:
-            return None
-        return tr("{key}: name the fields of strike and dip: STRIKE_FIELD and DIP_FIELD.").format(key=key)
 
-    def source(self, parameters, key, context):
-        """Open an input layer. A line without length is a row to be rejected, not a reason for QGIS to stop the run."""
-        source = super().source(parameters, key, context)
-        source.setInvalidGeometryCheck(Qgis.InvalidGeometryCheck.NoCheck)
-        return source
+# -- during the run ----------------------------------------------------------------------------------------------------
 
-    # -- during the run -----------------------------------------------------------------------------------------------
 
-    def attitude_fields(self, source, parameters, context):
-        """Fields of strike and dip of a layer."""
-        return AttitudeFields.find(
-            source.fields(),
-            strike=self.field(parameters, self.STRIKE_FIELD, context),
-            dip=self.field(parameters, self.DIP_FIELD, context),
-        )
+def attitude_fields(found, said):
+    """Fields of strike and dip of a layer."""
+    return AttitudeFields.find(found.fields, strike=said.STRIKE_FIELD, dip=said.DIP_FIELD)
 
-    def sigma_field(self, source, parameters, context):
-        """Field of the attitudes' uncertainty, or None."""
-        given = self.field(parameters, self.SIGMA_FIELD, context)
-        present = {field.name().lower(): field.name() for field in source.fields()}
-        return given or present.get("sig_pole")
 
-    def counts(self, tally):
-        """Return the counts of a run as results."""
-        return {
-            READ: tally.read,
-            DONE: tally.done,
-            WARNED: tally.status[WARNING],
-            REJECTED: tally.status[REJECTED_STATUS],
-        }
+class Ground:
+    """Heights of one run: of the DEM, and of points.
 
-    def no_heights(self, parameters, key, field_key, context):
-        """Say that nothing gives the heights of a layer, or None."""
-        source = self.parameterAsSource(parameters, key, context)
-        if source is None or self.given(parameters, field_key) or self.given(parameters, DEM):
-            return None
-        if {"elev", "method"} <= {field.name().lower() for field in source.fields()}:
-            return None
-        return tr("{key}: the heights are not known; give DEM or {field}.").format(key=key, field=field_key)
+    Parameters
+    ----------
+    said : Said
+        With DEM and HEIGHT_UNIT.
+    run : Run
+    """
 
-    def heights_of(self, chunk, places, field, parameters, context):
+    def __init__(self, said, run):
+        self.dem = run.dem(said.DEM)
+        self.unit = UNITS.get(said.HEIGHT_UNIT, 1.0)  # metres in one unit of the heights that fields hold
+        self.lost = "no_height" if self.dem is None else "dem_gap"
+
+    def heights_of(self, chunk, places, field):
         """Heights of points: from a field, of planes solved here from their own field, else from the DEM.
 
         The middle of a solved plane does not lie on the ground, so its height is never read from the DEM.
@@ -189,9 +152,7 @@ class PlaneAlgorithm(AgonicAlgorithm):
         from_dem : ndarray of bool, shape (n,)
         """
         heights, _ = numbers(chunk.column(field), len(chunk))
-        heights = heights * field_unit(self, parameters, context)
-        if not field:
-            heights = _own_heights(chunk)
+        heights = heights * self.unit if field else _own_heights(chunk)
         from_dem = np.isnan(heights)
         if self.dem is not None and from_dem.any():
             heights[from_dem] = self.dem.sample(places.lon[from_dem], places.lat[from_dem], WGS84)

@@ -1,24 +1,21 @@
 """Structure contours of known planes, told apart where they lie above ground."""
 
 import numpy as np
-from qgis.core import Qgis, QgsGeometry, QgsProcessingParameterFeatureSink, QgsProcessingParameterFeatureSource
+from qgis.core import Qgis, QgsGeometry
 
-from ..base import POINTS
+from ..base import AgonicAlgorithm
 from ..core import norths
 from ..core.errors import FieldDataError
 from ..core.known_planes import contour_chords
 from ..core.terrain import split_at_ground
 from ..drawing.plane_layers import style_contours
-from ..gis.columns import chunks
 from ..gis.dem import WGS84
-from ..gis.dem_block import add_dem, add_height_unit
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
-from ..gis.places import Locator
-from ..gis.remarks import Notes, Tally
-from ..gis.schema import NOTICED, output_fields
-from ..gis.sinks import Writer, is_shapefile
-from .shared import PlaneAlgorithm, read_planes
+from ..gis.remarks import Notes
+from ..gis.schema import NOTICED
+from ..parameters import NUMERIC, POINTS, column, dem, height_unit, layer, number, sink
+from .shared import Ground, attitude_fields, known_planes, no_heights, nowhere, read_planes
 
 FIELDS = ["elev", "where", *NOTICED]
 SIDES = {1: "above_ground", -1: "below_ground", 0: None}
@@ -28,11 +25,10 @@ VERTICES = 17
 LEAST_PLACES, MOST_PLACES = 33, 1000
 
 
-class StructureContours(PlaneAlgorithm):
+class StructureContours(AgonicAlgorithm):
     """Structure contours of known planes."""
 
-    ID = "structure_contours"
-    INTERVAL, RADIUS = "INTERVAL", "RADIUS"
+    ID, GROUP = "structure_contours", "planes"
 
     def displayName(self):
         """Name in the toolbox."""
@@ -47,85 +43,79 @@ class StructureContours(PlaneAlgorithm):
             "been worn away. Horizontal and vertical planes have no contours to draw."
         )
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add(
-            QgsProcessingParameterFeatureSource(self.INPUT, tr("Attitudes"), POINTS),
-            tr("Points with true strike and dip, such as planes solved from points."),
-        )
-        self.add_known_planes(self.INPUT, sigma=False)
-        self.add_number(self.INTERVAL, tr("Contour interval"), tr("Metres of height."), default=50.0, least=0.001)
-        self.add_number(
-            self.RADIUS,
-            tr("Radius"),
-            tr("Metres around each attitude within which its plane is taken to go on flat."),
-            default=1000.0,
-            least=0.1,
-        )
-        add_dem(self, tr("Heights of the ground: of the attitudes, and to cut the contours at."), optional=True)
-        self.add_field(
-            self.HEIGHT_FIELD,
-            tr("Height of each attitude"),
-            self.INPUT,
-            tr("Without a field, and where it is empty, the DEM is read at the point; planes solved here keep theirs."),
-            numeric=True,
-        )
-        add_height_unit(self)
-        self.add(
-            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Structure contours")),
-            tr("Lines with their height in elev, and where = below_ground or above_ground."),
-        )
-        self.add_counts()
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        return [
+            layer(
+                "INPUT",
+                tr("Attitudes"),
+                tr("Points with true strike and dip, such as planes solved from points."),
+                POINTS,
+            ),
+            *known_planes("INPUT", sigma=False),
+            number("INTERVAL", tr("Contour interval"), tr("Of height."), default=50.0, unit="m", least=0.001),
+            number(
+                "RADIUS",
+                tr("Radius"),
+                tr("Around each attitude, within which its plane is taken to go on flat."),
+                default=1000.0,
+                unit="m",
+                least=0.1,
+            ),
+            *dem(tr("Heights of the ground: of the attitudes, and to cut the contours at."), optional=True),
+            column(
+                "HEIGHT_FIELD",
+                tr("Height of each attitude"),
+                tr(
+                    "Without a field, and where it is empty, the DEM is read at the point; planes solved here keep "
+                    "theirs."
+                ),
+                kind=NUMERIC,
+                optional=True,
+            ),
+            height_unit(),
+            sink(
+                "OUTPUT",
+                tr("Structure contours"),
+                tr("Lines with their height in elev, and where = below_ground or above_ground."),
+            ),
+        ]
 
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        return (
-            self.nowhere(parameters, self.INPUT, context)
-            or self.no_attitudes(parameters, self.INPUT, context)
-            or self.no_heights(parameters, self.INPUT, self.HEIGHT_FIELD, context)
-        )
+    def refusal(self, said):
+        """Why what was said cannot run together: a sentence, or None."""
+        return nowhere(said.INPUT) or no_heights(said.INPUT, "HEIGHT_FIELD", said)
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, self.INPUT, context)
-        names = self.attitude_fields(source, parameters, context)
-        feedback.pushInfo(tr("Fields used: {fields}").format(fields=names.said()))
-        fields, renamed = output_fields(
-            source.fields(),
-            FIELDS,
-            short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
-            key_is_unique=False,
-        )
-        self.report_renamed(renamed, feedback)
-        asked = self.number(parameters, self.INTERVAL, context), self.number(parameters, self.RADIUS, context)
-        height_field = self.field(parameters, self.HEIGHT_FIELD, context)
-        locator, shapes, tally = Locator(source.sourceCrs()), MapShapes(source.sourceCrs()), Tally()
+        source, ground, names = run.source(said.INPUT), Ground(said, run), attitude_fields(said.INPUT, said)
+        run.say(tr("Fields used: {fields}").format(fields=names.said()))
+        asked = said.INTERVAL, said.RADIUS
+        locator, shapes = run.locator(source), MapShapes(source.sourceCrs())
+        total = max(source.featureCount(), 1)
         kind = Qgis.WkbType.LineStringZ
-        writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, kind, source.sourceCrs())
-        with writer:
-            for chunk in chunks(source, feedback, size=200):
+        with run.output(said.OUTPUT, source, FIELDS, geometry=kind, multiplies=True) as out:
+            for chunk in run.chunks(source, size=200):
                 places, notes = locator.places(chunk), Notes(len(chunk))
                 notes.add_where(np.isnan(places.lon), "no_position", rejects=True)
                 planes = read_planes(chunk, names, None, 0.0, notes)
-                heights, _ = self.heights_of(chunk, places, height_field, parameters, context)
-                lost = "no_height" if self.dem is None else "dem_gap"
-                notes.add_where(np.isnan(heights) & ~notes.rejected, lost, rejects=True)
+                heights, _ = ground.heights_of(chunk, places, said.HEIGHT_FIELD)
+                notes.add_where(np.isnan(heights) & ~notes.rejected, ground.lost, rejects=True)
                 found = {}
                 for row in np.flatnonzero(~notes.rejected):
-                    feedback.setProgress(100.0 * (tally.read + row) / max(source.featureCount(), 1))
-                    if feedback.isCanceled():
+                    run.feedback.setProgress(100.0 * (out.tally.read + row) / total)
+                    if run.is_cancelled:
                         return {}
                     place = float(places.lon[row]), float(places.lat[row])
-                    found[row] = self._contours(place, heights[row], planes.normal[row], asked, (row, notes))
-                self._write(writer, chunk, found, notes, shapes)
-                tally.add(chunk.ids, notes)
-        tally.report(feedback)
-        self.style(context, writer.destination, style_contours)
-        return {self.OUTPUT: writer.destination} | self.counts(tally)
+                    noted = row, notes
+                    found[row] = self._contours(ground.dem, place, heights[row], planes.normal[row], asked, noted)
+                out.add_rows(*self._rows(chunk, found, notes, shapes))
+                out.count(chunk.ids, notes)
+        run.style(out, style_contours)
+        return out.counts
 
-    def _contours(self, place, height, normal, asked, noted):
+    def _contours(self, dem, place, height, normal, asked, noted):
         """Pieces of contours as (level, side, lon, lat)."""
         row, notes = noted
         try:
@@ -138,28 +128,30 @@ class StructureContours(PlaneAlgorithm):
             return []
         pieces = []
         for level, first, last in zip(levels, start, stop, strict=True):
-            for share, until, side in self._cut(level, first, last, place):
+            for share, until, side in self._cut(dem, level, first, last, place):
                 shares = np.linspace(share, until, VERTICES)[:, np.newaxis]
                 east, north = (first + shares * (last - first)).T
                 pieces.append((float(level), side, *norths.from_local(east, north, *place)))
-        if self.dem is not None and any(side == 0 for _, side, _, _ in pieces):
+        if dem is not None and any(side == 0 for _, side, _, _ in pieces):
             notes.add(row, "dem_part", rejects=False)
         return pieces
 
-    def _cut(self, level, first, last, place):
+    @staticmethod
+    def _cut(dem, level, first, last, place):
         """Pieces of one contour as shares of its length, and the side of the ground they lie on."""
-        if self.dem is None:
+        if dem is None:
             return [(0.0, 1.0, 0)]
         length = float(np.hypot(*(last - first)))
-        cell = float(self.dem.cell_size(*place))
+        cell = float(dem.cell_size(*place))
         count = int(np.clip(np.ceil(length / cell) + 1, LEAST_PLACES, MOST_PLACES))
         shares = np.linspace(0.0, 1.0, count)
         east, north = (first + shares[:, np.newaxis] * (last - first)).T
-        ground = self.dem.sample(*norths.from_local(east, north, *place), WGS84)
+        ground = dem.sample(*norths.from_local(east, north, *place), WGS84)
         return split_at_ground(shares, level - ground)
 
     @staticmethod
-    def _write(writer, chunk, found, notes, shapes):
+    def _rows(chunk, found, notes, shapes):
+        """Geometries and attributes: one row for each piece, one without a line for each rejected attitude."""
         told = list(zip(*notes.columns().values(), strict=True))
         geometries, rows = [], []
         for row, own in enumerate(chunk.attributes):
@@ -170,4 +162,4 @@ class StructureContours(PlaneAlgorithm):
             for level, side, lon, lat in found[row]:
                 geometries.append(shapes.line(lon, lat, np.full(len(lon), level)))
                 rows.append([*own, level, SIDES[side], *told[row]])
-        writer.add(geometries, rows)
+        return geometries, rows

@@ -3,25 +3,21 @@
 from dataclasses import dataclass
 
 import numpy as np
-from qgis.core import Qgis, QgsProcessingParameterFeatureSink, QgsProcessingParameterFeatureSource
 
-from ..base import POINTS
+from ..base import AgonicAlgorithm
 from ..core import norths
 from ..core.attitudes import dip_direction, plane_of
 from ..core.known_planes import mean_plane, thickness, traverse
 from ..core.words import read_polarities
 from ..drawing.plane_layers import style_thickness
 from ..gis.attitude_columns import AttitudeFields
-from ..gis.columns import chunks, column_or_empty, output_rows
+from ..gis.columns import column_or_empty
 from ..gis.dem import WGS84
-from ..gis.dem_block import add_dem, add_height_unit
 from ..gis.i18n import tr
-from ..gis.places import Locator
-from ..gis.remarks import Notes, Tally
-from ..gis.schema import NOTICED, output_fields
-from ..gis.sinks import Writer, is_shapefile
-from ..gis.survey import key_is_unique
-from .shared import PlaneAlgorithm, read_planes
+from ..gis.remarks import Notes
+from ..gis.schema import NOTICED
+from ..parameters import LINES, POINTS, column, dem, height_unit, layer, number, sink
+from .shared import attitude_fields, known_planes, nowhere, point_errors, read_planes
 
 FIELDS = ["strike", "dip", "dip_dir", "sig_pole", "n_planes", "thickness", "sig_thick"]
 FIELDS += ["map_width", "slope", "line_az", *NOTICED]
@@ -37,11 +33,10 @@ class Around:
     sigma: np.ndarray
 
 
-class TrueThickness(PlaneAlgorithm):
+class TrueThickness(AgonicAlgorithm):
     """True thickness of units across lines from base to top."""
 
-    ID = "true_thickness"
-    ATTITUDES, DISTANCE, POLARITY_FIELD = "ATTITUDES", "DISTANCE", "POLARITY_FIELD"
+    ID, GROUP = "true_thickness", "planes"
 
     def displayName(self):
         """Name in the toolbox."""
@@ -60,110 +55,109 @@ class TrueThickness(PlaneAlgorithm):
 
     # -- parameters ---------------------------------------------------------------------------------------------------
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add(
-            QgsProcessingParameterFeatureSource(
-                self.INPUT, tr("Lines from base to top"), [Qgis.ProcessingSourceType.VectorLine]
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        return [
+            layer(
+                "INPUT",
+                tr("Lines from base to top"),
+                tr("Each from the base of a unit to its top; only the first and the last vertex count."),
+                LINES,
             ),
-            tr("Each from the base of a unit to its top; only the first and the last vertex count."),
-        )
-        add_dem(self, tr("Heights of the ground."))
-        add_height_unit(self)
-        self.add_known_planes(self.INPUT)
-        self.add_field(
-            self.POLARITY_FIELD,
-            tr("Polarity"),
-            self.INPUT,
-            tr("upright or overturned, of lines with their own strike and dip."),
-            advanced=True,
-        )
-        self.add(
-            QgsProcessingParameterFeatureSource(self.ATTITUDES, tr("Attitudes"), POINTS, optional=True),
-            tr(
-                "Bedding measured around, with the fields strike, dip and sig_pole. Used for lines without a strike "
-                "and dip of their own."
+            *dem(tr("Heights of the ground.")),
+            height_unit(),
+            *known_planes("INPUT", optional=True),
+            column(
+                "POLARITY_FIELD",
+                tr("Polarity"),
+                tr("upright or overturned, of lines with their own strike and dip."),
+                optional=True,
+                advanced=True,
             ),
-        )
-        self.add_number(
-            self.DISTANCE,
-            tr("Distance"),
-            tr("Metres from a line within which attitudes are averaged, as poles."),
-            default=500.0,
-        )
-        self.add_point_errors()
-        self.add(
-            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Thicknesses")),
-            tr("The lines with thickness, sig_thick, and the attitude, width and slope used."),
-        )
-        self.add_counts()
+            layer(
+                "ATTITUDES",
+                tr("Attitudes"),
+                tr(
+                    "Bedding measured around, with the fields strike, dip and sig_pole. Used for lines without a "
+                    "strike and dip of their own."
+                ),
+                POINTS,
+                optional=True,
+            ),
+            number(
+                "DISTANCE",
+                tr("Distance"),
+                tr("From a line, within which attitudes are averaged, as poles."),
+                default=500.0,
+                unit="m",
+                least=0.0,
+            ),
+            *point_errors(),
+            sink(
+                "OUTPUT",
+                tr("Thicknesses"),
+                tr("The lines with thickness, sig_thick, and the attitude, width and slope used."),
+            ),
+        ]
 
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        message = self.nowhere(parameters, self.INPUT, context)
-        if message or not self.given(parameters, self.ATTITUDES):
-            return message or self.no_attitudes(parameters, self.INPUT, context)
-        if self.given(parameters, self.STRIKE_FIELD) != self.given(parameters, self.DIP_FIELD):
+    def refusal(self, said):
+        """Why what was said cannot run together: a sentence, or None."""
+        message = nowhere(said.INPUT)
+        if message:
+            return message
+        if said.ATTITUDES is None:
+            if said.STRIKE_FIELD and said.DIP_FIELD:
+                return None
+            return tr("{key}: name the fields of strike and dip: STRIKE_FIELD and DIP_FIELD.").format(key="INPUT")
+        if said.named("STRIKE_FIELD") != said.named("DIP_FIELD"):
             return tr("STRIKE_FIELD and DIP_FIELD are needed together.")
-        around = self.parameterAsSource(parameters, self.ATTITUDES, context)
-        if around is not None and not AttitudeFields.find(around.fields()).usable:
+        if not AttitudeFields.find(said.ATTITUDES.fields).usable:
             return tr("ATTITUDES: the layer has no fields strike and dip.")
-        return self.nowhere(parameters, self.ATTITUDES, context)
+        return nowhere(said.ATTITUDES)
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, self.INPUT, context)
-        around = self._around(parameters, context, feedback)
-        fields, renamed = output_fields(
-            source.fields(),
-            FIELDS,
-            short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
-            key_is_unique=key_is_unique(source, self.parameterAsVectorLayer(parameters, self.INPUT, context), feedback),
-        )
-        self.report_renamed(renamed, feedback)
-        locator, tally = Locator(source.sourceCrs()), Tally()
-        writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, source.wkbType(), source.sourceCrs())
-        with writer:
-            for chunk in chunks(source, feedback, start=20.0, size=1000):
+        source, ground = run.source(said.INPUT), run.dem(said.DEM)
+        around, locator = self._around(said, run), run.locator(source)
+        with run.output(said.OUTPUT, source, FIELDS) as out:
+            for chunk in run.chunks(source, start=20.0, size=1000):
                 notes = Notes(len(chunk))
-                columns = self._measure(chunk, locator, around, parameters, context, notes)
-                writer.add(chunk.geometries, output_rows(chunk, FIELDS, columns | notes.columns()))
-                tally.add(chunk.ids, notes)
-        tally.report(feedback)
-        self.style(context, writer.destination, style_thickness)
-        return {self.OUTPUT: writer.destination} | self.counts(tally)
+                out.add(chunk, self._measure(chunk, locator, ground, around, said, notes), notes)
+        run.style(out, style_thickness)
+        return out.counts
 
-    def _around(self, parameters, context, feedback):
+    @staticmethod
+    def _around(said, run):
         """All usable attitudes of the second layer, or None."""
-        if not self.given(parameters, self.ATTITUDES):
+        if said.ATTITUDES is None:
             return None
-        source = self.source(parameters, self.ATTITUDES, context)
+        source = run.source(said.ATTITUDES)
         names = AttitudeFields.find(source.fields())
         sigma_name = {field.name().lower(): field.name() for field in source.fields()}.get("sig_pole")
-        locator, parts, left_out = Locator(source.sourceCrs()), [], 0
-        for chunk in chunks(source, feedback, stop=20.0):
+        locator, parts, left_out = run.locator(source), [], 0
+        for chunk in run.chunks(source, stop=20.0):
             notes = Notes(len(chunk))
             places = locator.places(chunk)
-            planes = read_planes(chunk, names, sigma_name, self.number(parameters, self.SIGMA, context), notes)
+            planes = read_planes(chunk, names, sigma_name, said.SIGMA, notes)
             good = ~notes.rejected & np.isfinite(places.lon)
             left_out += int((~good).sum())
             parts.append((places.lon[good], places.lat[good], planes.normal[good], planes.sigma[good]))
         if left_out:
-            feedback.pushInfo(
+            run.say(
                 tr("{count} rows of ATTITUDES are no planes with a place and were left out.").format(count=left_out)
             )
         empty = (np.empty(0), np.empty(0), np.empty((0, 3)), np.empty(0))
         return Around(*(np.concatenate(columns) for columns in zip(empty, *parts, strict=True)))
 
-    def _measure(self, chunk, locator, around, parameters, context, notes):
+    def _measure(self, chunk, locator, ground, around, said, notes):
         """All our columns for one chunk."""
         ends = np.array([_ends(geometry) for geometry in chunk.geometries], dtype=float).reshape(-1, 4)
         nowhere = np.isnan(ends[:, 0])
         notes.add_where(nowhere, "no_position", rejects=True)
         base, top = (norths.wgs84_lonlat(locator.projection, *ends[:, part].T) for part in ([0, 1], [2, 3]))
-        heights = [self.dem.sample(*end, WGS84) for end in (base, top)]
+        heights = [ground.sample(*end, WGS84) for end in (base, top)]
         gap = np.isnan(heights[0]) | np.isnan(heights[1])
         notes.add_where(gap & ~notes.rejected, "dem_gap", rejects=True)
         count = len(chunk)
@@ -172,11 +166,8 @@ class TrueThickness(PlaneAlgorithm):
         width, slope, azimuth = traverse(first, last)
         notes.add_where((width == 0.0) & ~notes.rejected, "no_length", rejects=True)
 
-        normal, sigma, used, overturned = self._bedding(chunk, around, (base, last), parameters, context, notes)
-        place_error, height_error = (
-            self.number(parameters, key, context) for key in (self.POINT_SIGMA, self.HEIGHT_SIGMA)
-        )
-        errors = [(place_error, height_error, self.dem.slope(*end, place_error)) for end in (base, top)]
+        normal, sigma, used, overturned = self._bedding(chunk, around, (base, last), said, notes)
+        errors = [(said.POINT_SIGMA, said.HEIGHT_SIGMA, ground.slope(*end, said.POINT_SIGMA)) for end in (base, top)]
         thick, sig_thick = thickness(first, last, normal, sigma, *errors)
         notes.add_where((thick < 0.0) & ~overturned & ~notes.rejected, "top_below_base", rejects=False)
         strike, dip = plane_of(normal)
@@ -195,26 +186,22 @@ class TrueThickness(PlaneAlgorithm):
         columns = {name: np.where(notes.rejected, np.nan, values) for name, values in columns.items()}
         return columns | {"n_planes": [None if gone else int(n) for gone, n in zip(notes.rejected, used, strict=True)]}
 
-    def _bedding(self, chunk, around, ends, parameters, context, notes):
+    @staticmethod
+    def _bedding(chunk, around, ends, said, notes):
         """Pole, its 1-sigma, number of attitudes used, and whether overturned, of every line."""
         count = len(chunk)
         normal, sigma = np.full((count, 3), np.nan), np.full(count, np.nan)
         used, overturned = np.zeros(count, dtype=int), np.zeros(count, dtype=bool)
-        own = around is None or self.given(parameters, self.STRIKE_FIELD)
-        if own:
-            fields = self.source(parameters, self.INPUT, context)
-            names = self.attitude_fields(fields, parameters, context)
+        if around is None or said.named("STRIKE_FIELD"):
             # With a second layer to fall back on, a line without a reading of its own is not rejected for it.
             own_notes = notes if around is None else Notes(count)
-            sigma_field = self.sigma_field(fields, parameters, context)
-            planes = read_planes(chunk, names, sigma_field, self.number(parameters, self.SIGMA, context), own_notes)
+            planes = read_planes(chunk, attitude_fields(said.INPUT, said), said.SIGMA_FIELD, said.SIGMA, own_notes)
             good = np.isfinite(planes.dip)
             normal[good], sigma[good], used[good] = planes.normal[good], planes.sigma[good], 1
-            polarity_field = self.field(parameters, self.POLARITY_FIELD, context)
-            polarity, _ = read_polarities(column_or_empty(chunk, polarity_field), {})
+            polarity, _ = read_polarities(column_or_empty(chunk, said.POLARITY_FIELD), {})
             overturned = good & (polarity == "overturned")
         if around is not None:
-            reach = self.number(parameters, self.DISTANCE, context)
+            reach = said.DISTANCE
             for row in np.flatnonzero(~notes.rejected & np.isnan(normal[:, 0])):
                 near = _near(around, (ends[0][0][row], ends[0][1][row]), ends[1][row], reach)
                 if not near.any():

@@ -31,18 +31,19 @@ from ..core.notation import (
     parse_numbers,
     read_rows,
 )
+from ..core.symbol_numbers import labels, symbol_numbers
 from ..core.words import KINDS, LINES, POLARITIES, parse_words, read_kinds, read_polarities
 from ..drawing.layer_style import style_attitudes
-from ..drawing.symbols import labels, symbol_numbers
 from ..gis.columns import chunks, column_or_empty, output_rows
 from ..gis.i18n import tr
-from ..gis.north_block import NorthBlock, add_north_parameters, north_refusal
+from ..gis.north_block import NorthBlock, north_refusal
 from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally, run_warning
 from ..gis.schema import ATTITUDE, NOTICED, output_fields
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
+from ..parameters import norths as north_entries
 from .readings_report import write_report
 
 FIELDS = [*ATTITUDE, *NOTICED]
@@ -146,7 +147,7 @@ class CorrectReadings(AgonicAlgorithm):
         )
         self._add_notation()
         self._add_kinds()
-        add_north_parameters(self)
+        self.declare(north_entries())
         self._add_advanced()
         self.add(
             QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Attitudes")),
@@ -293,7 +294,7 @@ class CorrectReadings(AgonicAlgorithm):
         return (
             self._notation_refusal(parameters, context)
             or self._words_refusal(parameters, context)
-            or north_refusal(self, parameters, context)
+            or north_refusal(self.said(parameters, context, north_entries()))
         )
 
     def _notation_refusal(self, parameters, context):
@@ -331,7 +332,7 @@ class CorrectReadings(AgonicAlgorithm):
         source = self.source(parameters, self.INPUT, context)
         locator = Locator(source.sourceCrs())
         columns = self._columns(parameters, context, feedback)
-        north = NorthBlock(self, parameters, context, locator)
+        north = NorthBlock(self.said(parameters, context, north_entries()), locator)
         self._look_over(parameters, context, feedback, source, columns, north)
 
         fields, renamed = output_fields(

@@ -17,19 +17,17 @@ from qgis.core import (
     QgsProcessingParameterNumber,
     QgsProcessingUtils,
     QgsProject,
-    QgsProviderRegistry,
-    QgsVectorLayer,
 )
 
 from ..base import DONE, READ, REJECTED, WARNED
 from ..drawing.section_drawing import draw
-from ..drawing.section_layers import GEMS_AREAS, GEMS_LINES, TABLES, unit_colors
+from ..drawing.section_layers import unit_colors
 from ..drawing.section_layout import FORMATS, export, make_layout
 from ..gis.i18n import tr
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Tally
 from .attitude_block import ATTITUDES, KEYS, Carrying, add_attitudes, add_carrying
-from .package import Package
+from .package import Package, mark_package, package_refusal
 from .section_attitudes import SectionAttitudes
 from .section_contents import contents
 from .section_crossings import SectionCrossings
@@ -43,7 +41,6 @@ MOST_STEPS = 6  # ground, units, contacts, faults, attitudes, and drawing
 # Largest side of a picture: of a page of PDF, and of a picture of 32767 dots at 300 an inch.
 LARGEST_MM = {".pdf": 5000.0, ".svg": 5000.0, ".png": 2700.0}
 DENOMINATORS = (1.0, 2.0, 2.5, 5.0)
-DRAWN_ON = ("interpretation", GEMS_LINES, GEMS_AREAS)  # endings of the tables that a geologist draws on
 
 
 class DrawSection(SectionAlgorithm):
@@ -186,7 +183,7 @@ class DrawSection(SectionAlgorithm):
             )
         if package and Path(package).suffix.lower() != ".gpkg":
             return tr("PACKAGE: {name} does not end in .gpkg.").format(name=Path(package).name)
-        return _package_refusal(package) if package else None
+        return package_refusal(package) if package else None
 
     def _gems_refusal(self, parameters, context):
         if not self.parameterAsBool(parameters, self.GEMS, context):
@@ -310,6 +307,8 @@ class DrawSection(SectionAlgorithm):
                     made.store()
             finally:
                 project.clear()
+            if package:
+                mark_package(path)
         for more in figures[1:]:
             feedback.pushInfo(tr("Another page: {path}").format(path=Path(figure).with_name(more.name)))
         return {self.FIGURE: figure or None, self.PACKAGE: package or None}
@@ -361,26 +360,6 @@ def _check_size(line, drawing, scale, figure):
         message = tr("Section {name} is {size} m large on paper at this scale and exaggeration; {most} m is the most.")
         values = {"name": line.name, "size": f"{side / 1000.0:.1f}", "most": f"{most / 1000.0:.1f}"}
         raise QgsProcessingException(message.format(**values))
-
-
-def _package_refusal(path):
-    """Why a package that is there already must not be replaced: a sentence, or None."""
-    if not Path(path).is_file():
-        return None
-    count = 0
-    for part in QgsProviderRegistry.instance().querySublayers(str(path)):
-        if not part.name().endswith((*TABLES, *DRAWN_ON)):
-            return tr("PACKAGE: {name} holds the layer {layer}, which is no section; choose another file.").format(
-                name=Path(path).name, layer=part.name()
-            )
-        if part.name().endswith(DRAWN_ON):
-            layer = QgsVectorLayer(f"{path}|layername={part.name()}", part.name(), "ogr")
-            count += max(layer.featureCount(), 0) if layer.isValid() else 0
-    if count:
-        return tr(
-            "PACKAGE: {name} holds {count} features of an interpretation that somebody drew; choose another file."
-        ).format(name=Path(path).name, count=count)
-    return None
 
 
 class _Steps(QgsProcessingMultiStepFeedback):

@@ -1,18 +1,25 @@
 """The package of drawn sections: their layers in one GeoPackage, styled, with a project to open them in."""
 
+import json
 import re
+from contextlib import closing
+from pathlib import Path
 
 from qgis.core import Qgis, QgsCoordinateTransformContext, QgsProcessingException
 
 from ..core.angles import compass_point, wrap360
 from ..drawing import section_layers as tables
 from ..drawing.section_layout import Page
+from ..gis.databases import connect, contents_of, count_rows, mark_as_ours, our_mark, tables_of
 from ..gis.i18n import tr
 from ..gis.remarks import REJECTED
 from ..gis.section_lines import section_space
 from ..gis.styling import STYLE_NAME
 
 PROJECT_NAME = "sections"
+LAYOUT = 1  # version of what a package holds
+# Endings of the tables that a geologist draws on.
+DRAWN_ON = ("interpretation", tables.GEMS_LINES, tables.GEMS_AREAS)
 MANY_LEGS = 3  # more are not listed one by one
 
 
@@ -136,6 +143,56 @@ class Package:
         return layers
 
 
+def mark_package(path):
+    """Mark a finished package as ours, with what it holds, so that another run knows what it may replace.
+
+    Parameters
+    ----------
+    path : pathlib.Path
+        Closed.
+    """
+    with closing(connect(path)) as database:
+        held = {name: count_rows(database, name) for name in tables_of(path)}
+    mark_as_ours(path, json.dumps({"package": LAYOUT, "tables": held}, ensure_ascii=False))
+
+
+def package_refusal(path):
+    """Why a package that is there already must not be replaced: a sentence, or None.
+
+    Parameters
+    ----------
+    path : str
+    """
+    path = Path(path)
+    if not path.is_file() or not path.stat().st_size:
+        return None
+    mark = our_mark(path)
+    if mark is None:
+        return tr("PACKAGE: {name} is no package of sections that this version made; choose another file.").format(
+            name=path.name
+        )
+    held = json.loads(mark)["tables"]
+    drawn = 0
+    with closing(connect(path)) as database:
+        for name, what in contents_of(path).items():
+            if name not in held and (what, name) != ("project", PROJECT_NAME):
+                return tr("PACKAGE: {name} holds {layer}, which is no section; choose another file.").format(
+                    name=path.name, layer=name
+                )
+            found = count_rows(database, name) if name in held else 0
+            if name.endswith(DRAWN_ON):
+                drawn += found
+            elif name in held and found != held[name]:
+                return tr("PACKAGE: the layer {layer} of {name} was changed; choose another file.").format(
+                    name=path.name, layer=name
+                )
+    if drawn:
+        return tr(
+            "PACKAGE: {name} holds {count} features of an interpretation that somebody drew; choose another file."
+        ).format(name=path.name, count=drawn)
+    return None
+
+
 def _subtitle(line, content):
     """Say where a section runs and how long it is."""
     azimuths = [line.section.azimuth[0], *(after for _, _, after in content.bends)]
@@ -146,7 +203,9 @@ def _subtitle(line, content):
     else:
         way = tr("toward {azimuths}").format(azimuths=tr(", then ").join(named))
     told = tr("Drawn {way}; {length} m along the ground").format(way=way, length=length)
-    return told if line.name in line.ends or _is_pair(line) else f"{line.name}. {told}"
+    if line.title == line.name and (line.name in line.ends or _is_pair(line)):
+        return told
+    return f"{line.title}. {told}"
 
 
 def _is_pair(line):

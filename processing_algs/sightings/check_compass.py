@@ -20,13 +20,14 @@ from ..core.angles import difference
 from ..core.cells import is_empty, text_of
 from ..gis.columns import chunks, column_or_empty, output_rows, value_rows
 from ..gis.i18n import tr
-from ..gis.north_block import NorthBlock, add_north_parameters, north_refusal
+from ..gis.north_block import NorthBlock, north_refusal
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally
 from ..gis.schema import output_fields
 from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, known_declination
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
+from ..parameters import norths as north_entries
 from .compass_report import write_report
 from .known_lines import KnownLines, add_known_lines, known_lines_refusal
 
@@ -136,7 +137,7 @@ class CheckCompass(AgonicAlgorithm):
             tr("Which compass it was read with. Without a field all rows are of one compass."),
         )
         add_known_lines(self)
-        add_north_parameters(self)
+        self.declare(north_entries())
         add_bearing_notation(self)
         self._add_sigma(
             self.SIGMA_BEARING,
@@ -184,7 +185,7 @@ class CheckCompass(AgonicAlgorithm):
         return (
             known_lines_refusal(self, parameters, context)
             or bearing_refusal(self, parameters, context)
-            or north_refusal(self, parameters, context)
+            or north_refusal(self.said(parameters, context, north_entries()))
         )
 
     # -- the run ------------------------------------------------------------------------------------------------------
@@ -193,7 +194,7 @@ class CheckCompass(AgonicAlgorithm):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         lines = KnownLines(self, parameters, context, feedback)
-        north = NorthBlock(self, parameters, context, lines.locator)
+        north = NorthBlock(self.said(parameters, context, north_entries()), lines.locator)
         for chunk in chunks(source, feedback, fields=north.fields, geometry=False, start=5.0, stop=10.0):
             north.survey(chunk)
         if not feedback.isCanceled():

@@ -22,7 +22,7 @@ from ..core.cells import is_empty, text_of
 from ..gis.columns import Chunk, chunks, column_or_empty, numbers, output_rows, value_rows
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
-from ..gis.north_block import HEIGHT_FIELD, NorthBlock, add_north_parameters, north_refusal
+from ..gis.north_block import NorthBlock, north_refusal
 from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally
@@ -30,6 +30,7 @@ from ..gis.schema import NOTICED, output_fields
 from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, places_at
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
+from ..parameters import norths as north_entries
 
 TARGET, OBSERVER = "target", "observer"
 ELLIPSE = ["semi_major", "semi_minor", "ell_azim"]
@@ -169,9 +170,12 @@ class LocateByBearings(AgonicAlgorithm):
             tr("Metres, of the point that was sighted. Left empty: the third coordinate, where there is one."),
             advanced=True,
         )
-        add_north_parameters(
-            self,
-            tr("Metres above sea level. For a target: of the ground at the station; left empty, the points' own z."),
+        self.declare(
+            north_entries(
+                height_help=tr(
+                    "Metres above sea level. For a target: of the ground at the station; left empty, the points' own z."
+                ),
+            )
         )
         add_bearing_notation(self)
         self._number(self.EYE_HEIGHT, tr("Height of the eye"), 1.6, tr("Metres above the ground."))
@@ -245,7 +249,7 @@ class LocateByBearings(AgonicAlgorithm):
         return (
             self._known_refusal(parameters, context, find)
             or bearing_refusal(self, parameters, context)
-            or north_refusal(self, parameters, context)
+            or north_refusal(self.said(parameters, context, north_entries()))
         )
 
     def _known_refusal(self, parameters, context, find):
@@ -301,7 +305,7 @@ class LocateByBearings(AgonicAlgorithm):
         if not features:
             raise QgsProcessingException(tr("There are no sights in the layer."))
         chunk = Chunk(features, source.fields())
-        north = NorthBlock(self, parameters, context, locator)
+        north = NorthBlock(self.said(parameters, context, north_entries()), locator)
         north.survey(chunk)
         north.refuse_undated()
         notes = Notes(len(chunk))
@@ -359,8 +363,8 @@ class LocateByBearings(AgonicAlgorithm):
     def _stations(self, chunk, notes, locator, parameters, context):
         places = locator.places(chunk)
         notes.add_where(np.isnan(places.lon) & ~notes.rejected, "no_position", rejects=True)
-        height, _ = numbers(chunk.column(self.field(parameters, HEIGHT_FIELD, context)), len(chunk))
-        if not self.given(parameters, HEIGHT_FIELD):
+        height, _ = numbers(chunk.column(self.field(parameters, "HEIGHT_FIELD", context)), len(chunk))
+        if not self.given(parameters, "HEIGHT_FIELD"):
             height = np.array([_z(geometry) for geometry in chunk.geometries])
         return Known(places.lon, places.lat, height + self.number(parameters, self.EYE_HEIGHT, context))
 
@@ -410,7 +414,7 @@ class LocateByBearings(AgonicAlgorithm):
         for _ in range(PASSES if observer else 1):
             if feedback.isCanceled():
                 break
-            north, notes = NorthBlock(self, parameters, context, locator), deepcopy(noted)
+            north, notes = NorthBlock(self.said(parameters, context, north_entries()), locator), deepcopy(noted)
             here = places_at(locator, *shapes.xy(lon, lat))
             corrected = north.correct(chunk, here, azimuth, ~notes.rejected, notes)
             found = self._solve(known, corrected, elevation, notes, members, north, parameters, context)

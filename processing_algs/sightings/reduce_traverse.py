@@ -27,7 +27,7 @@ from ..core.cells import is_empty, text_of
 from ..gis.columns import Chunk, chunks, column_or_empty, numbers, output_rows, value_rows
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
-from ..gis.north_block import NorthBlock, add_north_parameters, north_refusal
+from ..gis.north_block import NorthBlock, north_refusal
 from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally, run_warning
@@ -35,6 +35,7 @@ from ..gis.schema import output_fields
 from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, known_declination, places_at
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
+from ..parameters import norths as north_entries
 from .traverse_report import write_report
 
 STATION_FIELDS = [
@@ -228,7 +229,7 @@ class ReduceTraverse(AgonicAlgorithm):
             ),
         )
         self._add_known()
-        add_north_parameters(self)
+        self.declare(north_entries())
         add_bearing_notation(self)
         self._add_errors()
         self.add(
@@ -353,7 +354,7 @@ class ReduceTraverse(AgonicAlgorithm):
             self._fields_refusal(parameters, context)
             or self._known_refusal(parameters, context)
             or bearing_refusal(self, parameters, context)
-            or north_refusal(self, parameters, context)
+            or north_refusal(self.said(parameters, context, north_entries()))
         )
 
     def _fields_refusal(self, parameters, context):
@@ -403,7 +404,7 @@ class ReduceTraverse(AgonicAlgorithm):
         notes = Notes(len(features))
         legs = self._legs(Chunk(features, source.fields()), parameters, context, notes)
         known, centre = self._known(parameters, context, legs, locator, crs)
-        north = NorthBlock(self, parameters, context, locator)
+        north = NorthBlock(self.said(parameters, context, north_entries()), locator)
         north.survey(legs.chunk)
         north.refuse_undated()
         fields, renamed = output_fields(
@@ -530,7 +531,10 @@ class ReduceTraverse(AgonicAlgorithm):
 
     def _solve(self, legs, parameters, context, north, locator, known, centre, notes):
         """Lay the traverse out: once as if all readings were taken at the start, then each at its own station."""
-        rough_north, rough_notes = NorthBlock(self, parameters, context, locator), Notes(len(legs.chunk))
+        rough_north, rough_notes = (
+            NorthBlock(self.said(parameters, context, north_entries()), locator),
+            Notes(len(legs.chunk)),
+        )
         rough_notes.rejected |= notes.rejected
         at_start = np.full(len(legs.names), centre[0]), np.full(len(legs.names), centre[1])
         rough = self._lay(legs, parameters, context, rough_north, locator, known, centre, at_start, rough_notes)
@@ -546,7 +550,7 @@ class ReduceTraverse(AgonicAlgorithm):
         shapes = MapShapes(self._crs(parameters, context))
         places = [places_at(locator, *shapes.xy(stations[0][ends], stations[1][ends])) for ends in (at, to)]
         # What is wrong with a row's north is wrong at both of its ends: it is noted and counted for the first.
-        again, unsaid = NorthBlock(self, parameters, context, locator), Notes(len(legs.chunk))
+        again, unsaid = NorthBlock(self.said(parameters, context, north_entries()), locator), Notes(len(legs.chunk))
         fore = np.where(np.isnan(legs.fore), wrap360(legs.back + 180.0), legs.fore)
         back = np.where(np.isnan(legs.back), wrap360(legs.fore + 180.0), legs.back)
         corrected = north.correct(legs.chunk, places[0], fore, ~notes.rejected, notes)

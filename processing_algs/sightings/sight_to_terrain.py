@@ -24,7 +24,7 @@ from ..gis.dem import WGS84
 from ..gis.dem_block import add_dem, add_height_unit, field_unit, open_dem
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
-from ..gis.north_block import HEIGHT_FIELD, NorthBlock, add_north_parameters, north_refusal
+from ..gis.north_block import NorthBlock, north_refusal
 from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally
@@ -33,6 +33,7 @@ from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_ref
 from ..gis.sight_ground import SightGround
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
+from ..parameters import norths as north_entries
 
 FIELDS = [
     "azim_read",
@@ -120,9 +121,12 @@ class SightToTerrain(AgonicAlgorithm):
         )
         add_dem(self, tr("Heights of the ground that the sights meet."))
         add_height_unit(self)
-        add_north_parameters(
-            self,
-            tr("Height of the ground at the station, in the unit of heights; where it is empty, that of the DEM."),
+        self.declare(
+            north_entries(
+                height_help=tr(
+                    "Height of the ground at the station, in the unit of heights; where it is empty, that of the DEM."
+                ),
+            )
         )
         self._number(self.EYE_HEIGHT, tr("Height of the eye"), 1.6, tr("Metres above the ground."), least=0.0)
         self._column(self.EYE_FIELD, tr("Height of the eye of each row"), tr("Metres. Empty rows use the one above."))
@@ -187,7 +191,9 @@ class SightToTerrain(AgonicAlgorithm):
         source = self.parameterAsSource(parameters, self.INPUT, context)
         if source is not None and Locator(source.sourceCrs()).projection is None:
             return tr("The layer has no coordinate reference system that leads to places on Earth.")
-        return bearing_refusal(self, parameters, context) or north_refusal(self, parameters, context)
+        return bearing_refusal(self, parameters, context) or north_refusal(
+            self.said(parameters, context, north_entries())
+        )
 
     def ready(self, parameters, context, feedback):
         """Open the DEM, which only this thread may touch."""
@@ -199,7 +205,7 @@ class SightToTerrain(AgonicAlgorithm):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         locator, shapes = Locator(source.sourceCrs()), MapShapes(source.sourceCrs())
-        north = NorthBlock(self, parameters, context, locator)
+        north = NorthBlock(self.said(parameters, context, north_entries()), locator)
         for chunk in chunks(source, feedback, fields=north.fields, geometry=False, stop=5.0):
             north.survey(chunk)
             if north.surveyed:
@@ -331,7 +337,7 @@ class SightToTerrain(AgonicAlgorithm):
         )
         ground = self.dem.sample(places.lon, places.lat, WGS84)
         notes.add_where(np.isnan(ground) & ~notes.rejected, "dem_gap", rejects=True)
-        own, bad = numbers(chunk.column(self.field(parameters, HEIGHT_FIELD, context)), len(chunk))
+        own, bad = numbers(chunk.column(self.field(parameters, "HEIGHT_FIELD", context)), len(chunk))
         own = np.where(bad, np.nan, own) * field_unit(self, parameters, context)
         off = own - ground
         eye = np.where(np.isnan(own), ground, own) + above

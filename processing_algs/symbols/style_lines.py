@@ -1,13 +1,8 @@
 """Contacts, faults and folds to map symbols."""
 
 import numpy as np
-from qgis.core import (
-    Qgis,
-    QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterString,
-)
 
+from ..base import AgonicAlgorithm
 from ..core.map_lines import (
     LOCATIONS,
     TYPES,
@@ -18,40 +13,27 @@ from ..core.map_lines import (
     read_locations,
     read_types,
 )
-from ..core.words import parse_words
 from ..drawing.line_style import style_lines
-from ..gis.columns import chunks, column_or_empty, numbers, output_rows
+from ..gis import wording
+from ..gis.columns import column_or_empty, numbers
 from ..gis.i18n import tr
-from ..gis.remarks import Notes, Tally
-from ..gis.schema import NAME_LENGTH, output_fields
-from ..gis.sinks import Writer, is_shapefile
-from ..gis.survey import key_is_unique
-from .shared import SymbolAlgorithm
+from ..gis.remarks import Notes
+from ..gis.schema import NAME_LENGTH, NOTICED
+from ..parameters import LINES, choice, column, layer, number, sink, words
+from .shared import style_file
 
-LINES = [Qgis.ProcessingSourceType.VectorLine]
-FIELDS = ["symbol", "status", "code", "remark"]
+FIELDS = ["symbol", *NOTICED]
 # Half-widths on the map over which a line is approximate, and over which it is inferred. The standard names about a
 # millimetre, and 25 m count as accurate at 1:24,000; the second is our own choice. Units: mm.
 APPROXIMATE_MM, INFERRED_MM = 1.05, 2.5
+HALF_WIDTH = "LocationConfidenceMeters"  # the field of GeMS that is taken where the scale of the map is given
+CONFIDENCES = ("IDENTITY_FIELD", "EXISTENCE_FIELD")
 
 
-class StyleLines(SymbolAlgorithm):
+class StyleLines(AgonicAlgorithm):
     """Contacts, faults and folds to map symbols."""
 
-    ID = "style_lines"
-    TYPE_FIELD, TYPE_WORDS, TYPE_DEFAULT = "TYPE_FIELD", "TYPE_WORDS", "TYPE_DEFAULT"
-    ACCURACY_FIELD, ACCURACY_WORDS = "ACCURACY_FIELD", "ACCURACY_WORDS"
-    CONCEALED_FIELD, EXISTENCE_FIELD, IDENTITY_FIELD = "CONCEALED_FIELD", "EXISTENCE_FIELD", "IDENTITY_FIELD"
-    LOCATION_FIELD, MAP_SCALE = "LOCATION_FIELD", "MAP_SCALE"
-    APPROXIMATE_MM, INFERRED_MM = "APPROXIMATE_MM", "INFERRED_MM"
-    # Fields of GeMS, which are looked for where the user names none.
-    GEMS = {
-        TYPE_FIELD: "Type",
-        CONCEALED_FIELD: "IsConcealed",
-        EXISTENCE_FIELD: "ExistenceConfidence",
-        IDENTITY_FIELD: "IdentityConfidence",
-        LOCATION_FIELD: "LocationConfidenceMeters",
-    }
+    ID, GROUP = "style_lines", "symbols"
 
     def displayName(self):
         """Name in the toolbox."""
@@ -67,175 +49,172 @@ class StyleLines(SymbolAlgorithm):
             "half circles on the side that dropped, teeth and ticks on the upper plate, boxes on the side that "
             "rose.\n\n"
             "Fields of GeMS (Type, IsConcealed, ExistenceConfidence, IdentityConfidence, LocationConfidenceMeters) "
-            "are found by their names. A half-width in metres needs the scale of the map. A line whose type is not "
-            "known is drawn as such, and never as a contact."
+            "are taken where the parameters are left out. A half-width in metres needs the scale of the map. A line "
+            "whose type is not known is drawn as such, and never as a contact."
         )
 
-    # -- parameters ---------------------------------------------------------------------------------------------------
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        certain = tr("certain or questionable.")
+        return [
+            layer("INPUT", tr("Contacts, faults, folds"), tr("Line layer."), LINES),
+            column(
+                "TYPE_FIELD",
+                tr("Type of line"),
+                tr("Such as contact, fault, thrust fault, anticline, or a GeMS type."),
+                role="line_type",
+                default="Type",
+                optional=True,
+            ),
+            words(
+                "TYPE_WORDS",
+                tr("Your words for the types"),
+                tr("Your word = type, such as F1=normal_fault;K=contact. Types: {types}.").format(
+                    types=", ".join(TYPES)
+                ),
+                TYPES,
+            ),
+            choice(
+                "TYPE_DEFAULT",
+                tr("Type of lines that do not say"),
+                tr("Used where there is no field, or it is empty."),
+                wording.worded(TYPES, wording.line_types()),
+                default="contact",
+            ),
+            column(
+                "ACCURACY_FIELD",
+                tr("How well located, in words"),
+                tr("{words}. Empty: by the half-width, and without one accurate.").format(words=", ".join(LOCATIONS)),
+                optional=True,
+            ),
+            words(
+                "ACCURACY_WORDS",
+                tr("Your words for how well located"),
+                tr("Such as: obs=accurate;inf=inferred"),
+                LOCATIONS,
+                advanced=True,
+            ),
+            column(
+                "CONCEALED_FIELD",
+                tr("Concealed"),
+                tr("Y or N."),
+                role="concealed",
+                default="IsConcealed",
+                optional=True,
+            ),
+            column(
+                "IDENTITY_FIELD",
+                tr("Confidence in the identity"),
+                certain,
+                role="identity",
+                default="IdentityConfidence",
+                optional=True,
+            ),
+            column(
+                "EXISTENCE_FIELD",
+                tr("Confidence in the existence"),
+                certain,
+                role="existence",
+                default="ExistenceConfidence",
+                optional=True,
+            ),
+            column(
+                "LOCATION_FIELD",
+                tr("Half-width of the zone the line lies in (m)"),
+                tr("Left empty: {field}, where there is one and the scale is given.").format(field=HALF_WIDTH),
+                optional=True,
+            ),
+            number(
+                "MAP_SCALE",
+                tr("Scale of the map (denominator)"),
+                tr("Such as 24000. Needed to tell from the half-width how well a line is located."),
+                least=1,
+            ),
+            number(
+                "APPROXIMATE_MM",
+                tr("Approximate over"),
+                tr("Half-width on the map over which a line is drawn as approximate."),
+                default=APPROXIMATE_MM,
+                unit=tr("mm on the map"),
+                least=0.0,
+                advanced=True,
+            ),
+            number(
+                "INFERRED_MM",
+                tr("Inferred over"),
+                tr("Half-width on the map over which a line is drawn as inferred."),
+                default=INFERRED_MM,
+                unit=tr("mm on the map"),
+                least=0.0,
+                advanced=True,
+            ),
+            sink("OUTPUT", tr("Styled lines"), tr("The input's fields, then symbol and what was noticed.")),
+            style_file(),
+        ]
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add(
-            QgsProcessingParameterFeatureSource(self.INPUT, tr("Contacts, faults, folds"), LINES),
-            tr("Line layer."),
-        )
-        self.add_field(
-            self.TYPE_FIELD, tr("Type of line"), tr("Such as contact, fault, thrust fault, anticline, or a GeMS type.")
-        )
-        self.add(
-            QgsProcessingParameterString(self.TYPE_WORDS, tr("Your words for the types"), optional=True),
-            tr("Your word = type, such as F1=normal_fault;K=contact. Types: {types}.").format(types=", ".join(TYPES)),
-        )
-        self.add_choice(
-            self.TYPE_DEFAULT,
-            tr("Type of lines that do not say"),
-            TYPES,
-            tr("Used where there is no field, or it is empty."),
-            default="contact",
-        )
-        self.add_field(
-            self.ACCURACY_FIELD,
-            tr("How well located, in words"),
-            tr("{words}. Empty: by the half-width, and without one accurate.").format(words=", ".join(LOCATIONS)),
-        )
-        self.add(
-            QgsProcessingParameterString(self.ACCURACY_WORDS, tr("Your words for how well located"), optional=True),
-            tr("Such as: obs=accurate;inf=inferred"),
-            advanced=True,
-        )
-        self.add_field(
-            self.CONCEALED_FIELD, tr("Concealed"), tr("Y or N. Left empty: IsConcealed, where there is one.")
-        )
-        self.add_field(
-            self.IDENTITY_FIELD,
-            tr("Confidence in the identity"),
-            tr("certain or questionable. Left empty: IdentityConfidence, where there is one."),
-        )
-        self.add_field(
-            self.EXISTENCE_FIELD,
-            tr("Confidence in the existence"),
-            tr("certain or questionable. Left empty: ExistenceConfidence, where there is one."),
-        )
-        self.add_field(
-            self.LOCATION_FIELD,
-            tr("Half-width of the zone the line lies in (m)"),
-            tr("Left empty: LocationConfidenceMeters, where there is one and the scale is given."),
-        )
-        self.add_number(
-            self.MAP_SCALE,
-            tr("Scale of the map (denominator)"),
-            tr("Such as 24000. Needed to tell from the half-width how well a line is located."),
-            least=1,
-        )
-        self.add_number(
-            self.APPROXIMATE_MM,
-            tr("Approximate over (mm on the map)"),
-            tr("Half-width on the map over which a line is drawn as approximate."),
-            default=APPROXIMATE_MM,
-            advanced=True,
-        )
-        self.add_number(
-            self.INFERRED_MM,
-            tr("Inferred over (mm on the map)"),
-            tr("Half-width on the map over which a line is drawn as inferred."),
-            default=INFERRED_MM,
-            advanced=True,
-        )
-        self.add(
-            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Styled lines")),
-            tr("The input's fields, then symbol and what was noticed."),
-        )
-        self.add_style_file()
-        self.add_counts()
-
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        if self.given(parameters, self.LOCATION_FIELD) and self.number(parameters, self.MAP_SCALE, context) is None:
+    def refusal(self, said):
+        """Why what was said cannot run together: a sentence, or None."""
+        if said.LOCATION_FIELD and said.MAP_SCALE is None:
             return tr("LOCATION_FIELD is given, so MAP_SCALE is needed.")
-        return self.words_refusal(parameters, context, **{self.TYPE_WORDS: TYPES, self.ACCURACY_WORDS: LOCATIONS})
+        return None
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, self.INPUT, context)
-        names = self._names(parameters, context, feedback, source)
-        words = {
-            key: parse_words(self.parameterAsString(parameters, key, context), meanings)
-            for key, meanings in ((self.TYPE_WORDS, TYPES), (self.ACCURACY_WORDS, LOCATIONS))
-        }
-        default = self.word(parameters, self.TYPE_DEFAULT, context)
-        scale, *limits = (
-            self.number(parameters, key, context) for key in (self.MAP_SCALE, self.APPROXIMATE_MM, self.INFERRED_MM)
-        )
-        fields, renamed = output_fields(
-            source.fields(),
-            FIELDS,
-            short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
-            key_is_unique=key_is_unique(source, self.parameterAsVectorLayer(parameters, self.INPUT, context), feedback),
-        )
-        self.report_renamed(renamed, feedback)
-        tally = Tally()
-        writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, source.wkbType(), source.sourceCrs())
-        with writer:
-            for chunk in chunks(source, feedback):
+        source = run.source(said.INPUT)
+        width_field = self._width_field(said, run)
+        with run.output(said.OUTPUT, source, FIELDS) as out:
+            for chunk in run.chunks(source):
                 notes = Notes(len(chunk))
-                cells = {key: column_or_empty(chunk, name) for key, name in names.items()}
-                types, unknown = read_types(cells[self.TYPE_FIELD], words[self.TYPE_WORDS], default)
-                notes.add_where(unknown, "type_unknown", rejects=False, value=cells[self.TYPE_FIELD])
-                locations = self._locations(chunk, names, words[self.ACCURACY_WORDS], scale, limits, notes)
+                cells = column_or_empty(chunk, said.TYPE_FIELD)
+                types, unknown = read_types(cells, said.TYPE_WORDS, said.TYPE_DEFAULT)
+                notes.add_where(unknown, "type_unknown", rejects=False, value=cells)
+                locations = self._locations(chunk, said, width_field, notes)
                 questionable = np.zeros(len(chunk), dtype=bool)
-                for key in (self.IDENTITY_FIELD, self.EXISTENCE_FIELD):
-                    doubt, unknown = read_confidence(cells[key])
-                    notes.add_where(unknown, "confidence_unknown", rejects=False, value=cells[key])
+                for key in CONFIDENCES:
+                    cells = column_or_empty(chunk, said[key])
+                    doubt, unknown = read_confidence(cells)
+                    notes.add_where(unknown, "confidence_unknown", rejects=False, value=cells)
                     questionable |= doubt
-                result = {"symbol": line_numbers(types, locations, questionable), **notes.columns()}
-                writer.add(chunk.geometries, output_rows(chunk, FIELDS, result))
-                tally.add(chunk.ids, notes)
-        tally.report(feedback)
-        file = self.style_to(parameters, context, writer.destination, style_lines)
-        return {self.OUTPUT: writer.destination, self.QML: file, **self.counts(tally)}
+                out.add(chunk, {"symbol": line_numbers(types, locations, questionable)}, notes)
+        run.style(out, style_lines, said.QML)
+        return out.counts
 
-    def _locations(self, chunk, names, words, scale, limits, notes):
+    @staticmethod
+    def _locations(chunk, said, width_field, notes):
         """How well each line is located, by words first, then by the half-width."""
-        cells = column_or_empty(chunk, names[self.ACCURACY_FIELD])
-        locations, unknown = read_locations(cells, words)
+        cells = column_or_empty(chunk, said.ACCURACY_FIELD)
+        locations, unknown = read_locations(cells, said.ACCURACY_WORDS)
         notes.add_where(unknown, "location_unknown", rejects=False, value=cells)
+        hidden = column_or_empty(chunk, said.CONCEALED_FIELD)
+        concealed, unclear = read_concealed(hidden)
         open_rows = locations == ""
-        if names[self.LOCATION_FIELD]:
-            metres, bad = numbers(chunk.column(names[self.LOCATION_FIELD]), len(chunk))
-            by_width, lost = locations_of_widths(np.where(bad, np.nan, metres), scale, *limits)
-            concealed_rows = self._concealed(chunk, names, None)
-            notes.add_where(lost & open_rows & ~concealed_rows, "width_unknown", rejects=False)
+        if width_field:
+            metres, bad = numbers(chunk.column(width_field), len(chunk))
+            limits = said.MAP_SCALE, said.APPROXIMATE_MM, said.INFERRED_MM
+            by_width, lost = locations_of_widths(np.where(bad, np.nan, metres), *limits)
+            notes.add_where(lost & open_rows & ~concealed, "width_unknown", rejects=False)
             locations = np.where(open_rows, by_width, locations)
-        locations = np.where(locations == "", "accurate", locations)
-        return np.where(self._concealed(chunk, names, notes), "concealed", locations)
+        notes.add_where(unclear, "concealed_unknown", rejects=False, value=hidden)
+        return np.where(concealed, "concealed", np.where(locations == "", "accurate", locations))
 
-    def _concealed(self, chunk, names, notes):
-        cells = column_or_empty(chunk, names[self.CONCEALED_FIELD])
-        concealed, unknown = read_concealed(cells)
-        if notes is not None:
-            notes.add_where(unknown, "concealed_unknown", rejects=False, value=cells)
-        return concealed
-
-    def _names(self, parameters, context, feedback, source):
-        """Names of the fields by parameter, None where there is none; those of GeMS are found by name."""
-        # A Shapefile cuts them at ten characters.
-        present = {field.name().lower()[:NAME_LENGTH]: field.name() for field in reversed(list(source.fields()))}
-        names, found = {self.ACCURACY_FIELD: self.field(parameters, self.ACCURACY_FIELD, context)}, []
-        for key, gems in self.GEMS.items():
-            names[key] = self.field(parameters, key, context)
-            if names[key] is None and gems.lower()[:NAME_LENGTH] in present:
-                names[key] = present[gems.lower()[:NAME_LENGTH]]
-                found.append(names[key])
-        if self.number(parameters, self.MAP_SCALE, context) is None and names[self.LOCATION_FIELD]:
-            feedback.pushWarning(
-                tr("{field} is not used, since MAP_SCALE is not given.").format(field=names[self.LOCATION_FIELD])
-            )
-            found.remove(names[self.LOCATION_FIELD])
-            names[self.LOCATION_FIELD] = None
+    @staticmethod
+    def _width_field(said, run):
+        """Field of the half-widths, None where there is none; says which fields are used."""
+        present = {name.lower()[:NAME_LENGTH]: name for name in reversed(said.INPUT.names)}
+        own = present.get(HALF_WIDTH.lower()[:NAME_LENGTH])  # a Shapefile cuts names
+        width = said.LOCATION_FIELD
+        if width is None and own and said.MAP_SCALE is None:
+            run.warn(tr("{field} is not used, since MAP_SCALE is not given.").format(field=own))
+        elif width is None:
+            width = own
+        keys = ("TYPE_FIELD", "CONCEALED_FIELD", "EXISTENCE_FIELD", "IDENTITY_FIELD")
+        found = [said[key] for key in keys if said[key] and not said.named(key)]
+        if width and not said.LOCATION_FIELD:
+            found.append(width)
         if found:
-            feedback.pushInfo(tr("Fields used: {fields}.").format(fields=", ".join(found)))
-        if not any(names[key] for key in (self.ACCURACY_FIELD, self.CONCEALED_FIELD, self.LOCATION_FIELD)):
-            feedback.pushInfo(tr("No field says how well the lines are located: all are drawn as accurate."))
-        return names
+            run.say(tr("Fields used: {fields}.").format(fields=", ".join(found)))
+        if not (said.ACCURACY_FIELD or said.CONCEALED_FIELD or width):
+            run.say(tr("No field says how well the lines are located: all are drawn as accurate."))
+        return width

@@ -2,38 +2,23 @@
 
 from pathlib import Path
 
-from qgis.core import (
-    Qgis,
-    QgsProcessingException,
-    QgsProcessingOutputNumber,
-    QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterFileDestination,
-    QgsProcessingParameterString,
-    QgsWkbTypes,
-)
+from qgis.core import Qgis, QgsProcessingException, QgsWkbTypes
 
-from ..base import DONE, READ, REJECTED, WARNED
+from ..base import DONE, READ, REJECTED, WARNED, AgonicAlgorithm
 from ..core.map_lines import OTHER_LINE
 from ..drawing.layer_style import style_options
 from ..drawing.lines import NUMBERED
 from ..drawing.sheet import FORMATS, explanation, line_entries, symbol_entries, write_sheet
 from ..drawing.symbols import NO_READING, OTHER, SYMBOLS, Sizes
-from ..gis.columns import chunks, column_or_empty
+from ..gis.columns import column_or_empty
 from ..gis.i18n import tr
-from .shared import SymbolAlgorithm
-
-LINES_AND_POINTS = [Qgis.ProcessingSourceType.VectorPoint, Qgis.ProcessingSourceType.VectorLine]
+from ..parameters import POINTS_OR_LINES, file, layer, number, text
 
 
-class SymbolSheet(SymbolAlgorithm):
+class SymbolSheet(AgonicAlgorithm):
     """The explanation of the symbols that a layer uses, as a picture."""
 
-    ID = "symbol_sheet"
-    TITLE, COLUMNS, DPI, SYMBOLS = "TITLE", "COLUMNS", "DPI", "SYMBOLS"
-
-    def __init__(self):
-        super().__init__()
-        self._sizes = Sizes()
+    ID, GROUP = "symbol_sheet", "symbols"
 
     def displayName(self):
         """Name in the toolbox."""
@@ -49,87 +34,88 @@ class SymbolSheet(SymbolAlgorithm):
             "our own."
         )
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add(
-            QgsProcessingParameterFeatureSource(self.INPUT, tr("Layer with symbols"), LINES_AND_POINTS),
-            tr("Points or lines with the field symbol."),
-        )
-        self.add(
-            QgsProcessingParameterString(self.TITLE, tr("Title"), tr("Explanation of map symbols"), optional=True),
-            tr("Empty for none."),
-        )
-        self.add_count(self.COLUMNS, tr("Columns"), tr("How many stand side by side."), 1, 10)
-        self.add_count(self.DPI, tr("Dots to the inch of a PNG"), tr("SVG and PDF do not need it."), 300, 2400)
-        self.add(
-            QgsProcessingParameterFileDestination(
-                self.OUTPUT,
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        return [
+            layer("INPUT", tr("Layer with symbols"), tr("Points or lines with the field symbol."), POINTS_OR_LINES),
+            text("TITLE", tr("Title"), tr("Empty for none."), default=tr("Explanation of map symbols")),
+            number(
+                "COLUMNS",
+                tr("Columns"),
+                tr("How many stand side by side."),
+                default=1,
+                least=1,
+                most=10,
+                whole=True,
+            ),
+            number(
+                "DPI",
+                tr("Dots to the inch of a PNG"),
+                tr("SVG and PDF do not need it."),
+                default=300,
+                least=1,
+                most=2400,
+                whole=True,
+            ),
+            file(
+                "OUTPUT",
                 tr("Explanation"),
+                tr("The ending of the name says which: .svg, .pdf or .png."),
                 ";;".join((tr("SVG files (*.svg)"), tr("PDF files (*.pdf)"), tr("PNG files (*.png)"))),
             ),
-            tr("The ending of the name says which: .svg, .pdf or .png."),
-        )
-        self.addOutput(QgsProcessingOutputNumber(self.SYMBOLS, tr("Symbols explained")))
-        self.add_counts()
+        ]
 
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        source = self.parameterAsSource(parameters, self.INPUT, context)
-        if source is not None and source.fields().lookupField("symbol") < 0:
+    def results(self):
+        """Further numbers it returns."""
+        return {"SYMBOLS": tr("Symbols explained")}
+
+    def refusal(self, said):
+        """Why what was said cannot run together: a sentence, or None."""
+        if not said.INPUT.has("symbol"):
             return tr("The layer has no field symbol. Style attitudes and Style lines add it.")
-        output = self.destination(parameters, self.OUTPUT)
-        if output != "TEMPORARY_OUTPUT" and Path(output).suffix.lower() not in FORMATS:
+        if Path(said.OUTPUT.place).suffix.lower() not in FORMATS:
             return tr("OUTPUT: the name must end in one of {endings}.").format(endings=", ".join(FORMATS))
         return None
 
-    def ready(self, parameters, context, feedback):  # noqa: ARG002
+    def ready(self, said):
         """Ask the layer what its symbols are drawn with."""
-        options = style_options(self.parameterAsVectorLayer(parameters, self.INPUT, context))
+        options = style_options(said.INPUT.layer)
         options.pop("labels", None)
-        self._sizes = Sizes(**options)
+        return Sizes(**options)
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, self.INPUT, context)
+        source = run.source(said.INPUT)
         of_lines = QgsWkbTypes.geometryType(source.wkbType()) == Qgis.GeometryType.Line
         held, read, bare, rejected = set(), 0, 0, 0
-        has_status = source.fields().lookupField("status") >= 0
-        for chunk in chunks(source, feedback, fields=["symbol", *["status"] * has_status], geometry=False, stop=80.0):
-            status = column_or_empty(chunk, "status" if has_status else None)
-            known = NUMBERED if of_lines else SYMBOLS
+        status_field = "status" if said.INPUT.has("status") else None
+        known = NUMBERED if of_lines else SYMBOLS
+        for chunk in run.chunks(source, fields=["symbol", status_field], geometry=False, stop=80.0):
+            status = column_or_empty(chunk, status_field)
             for symbol, state in zip(chunk.column("symbol"), status, strict=True):
                 read += 1
                 rejected += state == "rejected"
                 bare += state != "rejected" and symbol not in known
                 held.add(self._shown(symbol, state, of_lines))
-        if feedback.isCanceled():
+        if run.is_cancelled:
             return {}
         entries = (
             line_entries([number for number in NUMBERED if number in held])
             if of_lines
-            else symbol_entries([symbol for number, symbol in SYMBOLS.items() if number in held], self._sizes)
+            else symbol_entries([symbol for number, symbol in SYMBOLS.items() if number in held], run.ready)
         )
         if not entries:
             raise QgsProcessingException(tr("The layer has no symbol to explain."))
         if bare:
-            feedback.pushWarning(tr("{count} rows have no symbol of ours.").format(count=bare))
-        title = self.parameterAsString(parameters, self.TITLE, context)
-        sheet = explanation(title, entries, int(self.number(parameters, self.COLUMNS, context)))
-        path = self.parameterAsFileOutput(parameters, self.OUTPUT, context)
-        write_sheet(sheet, self.run_outputs.file(path), int(self.number(parameters, self.DPI, context)))
-        feedback.pushInfo(
+            run.warn(tr("{count} rows have no symbol of ours.").format(count=bare))
+        sheet = explanation(said.TITLE, entries, said.COLUMNS)
+        write_sheet(sheet, run.file(said.OUTPUT), said.DPI)
+        run.say(
             tr("{count} symbols on {width:.1f} by {height:.1f} mm.").format(
                 count=len(entries), width=sheet.width, height=sheet.height
             )
         )
-        return {
-            self.OUTPUT: path,
-            self.SYMBOLS: len(entries),
-            READ: read,
-            DONE: read - rejected,
-            WARNED: bare,
-            REJECTED: rejected,
-        }
+        return {"SYMBOLS": len(entries), READ: read, DONE: read - rejected, WARNED: bare, REJECTED: rejected}
 
     @staticmethod
     def _shown(symbol, status, of_lines):

@@ -6,28 +6,18 @@ from zlib import crc32
 
 import numpy as np
 from osgeo import gdal
-from qgis.core import (
-    QgsProcessingException,
-    QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterMatrix,
-    QgsProcessingParameterString,
-)
+from qgis.core import QgsProcessingException
 
-from ..base import POINTS
+from ..base import AgonicAlgorithm
 from ..core.cells import text_of
+from ..core.symbol_numbers import KIND_OF
 from ..core.thinning import plot_scales, ranks
 from ..core.words import KINDS, read_kinds
 from ..drawing.layer_style import style_attitudes, style_options
-from ..drawing.symbols import KIND_OF
-from ..gis.columns import chunks, column_or_empty, output_rows
+from ..gis.columns import column_or_empty
 from ..gis.i18n import tr
-from ..gis.places import Locator
-from ..gis.remarks import Notes, Tally
-from ..gis.schema import output_fields
-from ..gis.sinks import Writer, is_shapefile
-from ..gis.survey import key_is_unique
-from .shared import SymbolAlgorithm
+from ..gis.remarks import Notes
+from ..parameters import NUMERIC, POINTS, column, layer, matrix, number, sink, text
 
 # Common practice: bedding before faults, other planes and lines.
 KIND_ORDER = (
@@ -66,11 +56,11 @@ def read_scales(cells):
         The first cell that is none.
     """
     scales = []
-    for text in filter(None, (text_of(cell) for cell in cells)):
-        number = re.fullmatch(r"(?:1\s*:)?([\d\s'\u00a0\u202f]+)", text)
-        denominator = int(re.sub(r"\D", "", number[1]) or 0) if number else 0
+    for cell in filter(None, (text_of(cell) for cell in cells)):
+        digits = re.fullmatch(r"(?:1\s*:)?([\d\s'\u00a0\u202f]+)", cell)
+        denominator = int(re.sub(r"\D", "", digits[1]) or 0) if digits else 0
         if not 1 <= denominator <= MOST:
-            return scales, text
+            return scales, cell
         scales.append(denominator)
     return scales, None
 
@@ -112,15 +102,10 @@ def large_cache():
         gdal.SetThreadLocalConfigOption(CACHE, before)
 
 
-class ThinAttitudes(SymbolAlgorithm):
+class ThinAttitudes(AgonicAlgorithm):
     """Which attitudes are printed at which scale."""
 
-    ID = "thin_attitudes"
-    SCALES, MIN_MM, KIND_ORDER, PRIORITY_FIELD = "SCALES", "MIN_MM", "KIND_ORDER", "PRIORITY_FIELD"
-
-    def __init__(self):
-        super().__init__()
-        self._options = {}
+    ID, GROUP = "thin_attitudes", "symbols"
 
     def displayName(self):
         """Name in the toolbox."""
@@ -142,120 +127,109 @@ class ThinAttitudes(SymbolAlgorithm):
             "rows."
         )
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add(
-            QgsProcessingParameterFeatureSource(self.INPUT, tr("Attitudes"), POINTS),
-            tr(
-                "Point layer, one row a plane or line. Of a layer with the fields symbol or kind the kinds are known; "
-                "rows whose status is rejected come last."
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        return [
+            layer(
+                "INPUT",
+                tr("Attitudes"),
+                tr(
+                    "Point layer, one row a plane or line. Of a layer with the fields symbol or kind the kinds are "
+                    "known; rows whose status is rejected come last."
+                ),
+                POINTS,
             ),
-        )
-        self.add(
-            QgsProcessingParameterMatrix(
-                self.SCALES, tr("Scales of the maps"), len(SCALES), False, [tr("1 :")], list(SCALES)
+            matrix(
+                "SCALES",
+                tr("Scales of the maps"),
+                tr("Denominators, such as 25000, 50000, 100000."),
+                [tr("1 :")],
+                default=list(SCALES),
             ),
-            tr("Denominators, such as 25000, 50000, 100000."),
-        )
-        self.add_number(
-            self.MIN_MM,
-            tr("Least distance between symbols (mm on paper)"),
-            tr("From the place of one symbol to that of the next."),
-            default=6.0,
-            least=0.1,
-            most=1000,
-        )
-        self.add(
-            QgsProcessingParameterString(
-                self.KIND_ORDER, tr("Kinds, the most important first"), ";".join(KIND_ORDER), optional=True
+            number(
+                "MIN_MM",
+                tr("Least distance between symbols"),
+                tr("From the place of one symbol to that of the next."),
+                default=6.0,
+                unit=tr("mm on paper"),
+                least=0.1,
+                most=1000,
             ),
-            tr("Among attitudes of equal priority. Kinds that are not named come after those that are, all alike."),
-        )
-        self.add_field(
-            self.PRIORITY_FIELD,
-            tr("Priority"),
-            tr("Numbers; the higher, the earlier. Rows without one come last. Priority comes before the kind."),
-            numeric=True,
-        )
-        self.add(
-            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Thinned attitudes")),
-            tr("The input with plot_scale, and the symbols if it has any."),
-        )
-        self.add_counts()
+            text(
+                "KIND_ORDER",
+                tr("Kinds, the most important first"),
+                tr("Among attitudes of equal priority. Kinds that are not named come after those that are, all alike."),
+                default=";".join(KIND_ORDER),
+            ),
+            column(
+                "PRIORITY_FIELD",
+                tr("Priority"),
+                tr("Numbers; the higher, the earlier. Rows without one come last. Priority comes before the kind."),
+                kind=NUMERIC,
+                optional=True,
+            ),
+            sink("OUTPUT", tr("Thinned attitudes"), tr("The input with plot_scale, and the symbols if it has any.")),
+        ]
 
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        scales, bad = read_scales(self.parameterAsMatrix(parameters, self.SCALES, context))
+    def refusal(self, said):
+        """Why what was said cannot run together: a sentence, or None."""
+        scales, bad = read_scales(said.SCALES)
         if bad is not None:
             return tr("SCALES: {entry} is no denominator of a scale, such as 25000.").format(entry=bad)
         if not scales:
             return tr("SCALES: give the denominators of the maps' scales, such as 25000, 50000.")
-        _, bad = read_kind_order(self.parameterAsString(parameters, self.KIND_ORDER, context))
+        _, bad = read_kind_order(said.KIND_ORDER)
         if bad is not None:
             return tr("KIND_ORDER: {entry} is no kind, or comes twice. Kinds: {kinds}.").format(
                 entry=bad, kinds=", ".join(KINDS)
             )
         return None
 
-    def ready(self, parameters, context, feedback):  # noqa: ARG002
+    def ready(self, said):
         """Ask the layer what its symbols were drawn with."""
-        self._options = style_options(self.parameterAsVectorLayer(parameters, self.INPUT, context))
+        return style_options(said.INPUT.layer)
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, self.INPUT, context)
-        locator = Locator(source.sourceCrs())
+        source = run.source(said.INPUT)
+        locator = run.locator(source)
         if locator.projection is None:
             raise QgsProcessingException(
                 tr("The layer has no coordinate reference system that leads to places on Earth.")
             )
-        order, _ = read_kind_order(self.parameterAsString(parameters, self.KIND_ORDER, context))
-        scales, _ = read_scales(self.parameterAsMatrix(parameters, self.SCALES, context))
-        lon, lat, keys, content = self._survey(
-            source, locator, order, self.field(parameters, self.PRIORITY_FIELD, context), feedback
-        )
+        order, _ = read_kind_order(said.KIND_ORDER)
+        scales, _ = read_scales(said.SCALES)
+        lon, lat, keys, content = self._survey(run, source, locator, order, said.PRIORITY_FIELD)
         rank = ranks(keys, lon, lat, content)
         del keys, content
-        least = self.number(parameters, self.MIN_MM, context)
-        found = plot_scales(lon, lat, rank, scales, least, cancelled=feedback.isCanceled)
-        feedback.setProgress(60.0)
+        found = plot_scales(lon, lat, rank, scales, said.MIN_MM, cancelled=run.feedback.isCanceled)
+        run.feedback.setProgress(60.0)
 
-        added = ["plot_scale"]
-        fields, renamed = output_fields(
-            source.fields(),
-            added,
-            short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
-            key_is_unique=key_is_unique(source, self.parameterAsVectorLayer(parameters, self.INPUT, context), feedback),
-        )
-        self.report_renamed(renamed, feedback)
-        tally, done = Tally(), 0
-        writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, source.wkbType(), source.sourceCrs())
-        with large_cache(), writer:
-            for chunk in chunks(source, feedback, start=60.0):
+        done = 0
+        with large_cache(), run.output(said.OUTPUT, source, ["plot_scale"]) as out:
+            for chunk in run.chunks(source, start=60.0):
                 notes = Notes(len(chunk))
                 scale = found[done : done + len(chunk)]
                 notes.add_where(np.isnan(scale), "no_position", rejects=True)
-                whole = notes.kept(np.nan_to_num(scale).astype(int).tolist())
-                writer.add(chunk.geometries, output_rows(chunk, added, {"plot_scale": whole}))
-                tally.add(chunk.ids, notes)
+                out.add(chunk, {"plot_scale": notes.kept(np.nan_to_num(scale).astype(int).tolist())}, notes)
                 done += len(chunk)
-        tally.report(feedback)
         for scale in sorted(set(scales)):
-            feedback.pushInfo(tr("1:{scale} prints {count}.").format(scale=scale, count=int((found >= scale).sum())))
-        if source.fields().lookupField(SYMBOL) >= 0:
-            options = self._options
-            self.style(context, writer.destination, lambda layer: style_attitudes(layer, **options))
+            run.say(tr("1:{scale} prints {count}.").format(scale=scale, count=int((found >= scale).sum())))
+        if said.INPUT.has(SYMBOL):
+            options = run.ready
+            run.style(out, lambda made: style_attitudes(made, **options))
         else:
-            feedback.pushInfo(tr("The layer has no symbols yet. Style attitudes draws them, and heeds plot_scale."))
-        return {self.OUTPUT: writer.destination, **self.counts(tally)}
+            run.say(tr("The layer has no symbols yet. Style attitudes draws them, and heeds plot_scale."))
+        return out.counts
 
-    def _survey(self, source, locator, order, priority_field, feedback):
+    @staticmethod
+    def _survey(run, source, locator, order, priority_field):
         """Positions of all rows, what they are ranked by, and checksums of their attributes."""
         heeded = {name: source.fields().lookupField(name) for name in (KIND, SYMBOL, STATUS)}
         heeded = {name: source.fields().at(index).name() for name, index in heeded.items() if index >= 0}
         own = [index for index, field in enumerate(source.fields()) if field.name().lower() != "fid"]
         parts = []
-        for chunk in chunks(source, feedback, stop=30.0):
+        for chunk in run.chunks(source, stop=30.0):
             places = locator.places(chunk)
             priority = chunk.column(priority_field)
             none = np.full(len(chunk), np.nan)

@@ -2,7 +2,16 @@
 
 import numpy as np
 import pytest
-from agonic.processing_algs.core.blunders import DeclinationCheck, Finding, QuadrantCheck, ResidueCheck
+from agonic.processing_algs.core.blunders import (
+    DeclinationCheck,
+    Finding,
+    LetterColumns,
+    QuadrantCheck,
+    ResidueCheck,
+    ZeroDipCheck,
+    agree_by_chance,
+    declination_nulls,
+)
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -68,8 +77,8 @@ def test_readings_that_all_share_an_odd_fraction_look_corrected(shift, residue):
     ]
 
 
-def test_nineteen_shifted_readings_are_too_few_to_tell():
-    assert findings_of(ResidueCheck(), np.arange(19) + 0.45) == []
+def test_nine_shifted_readings_are_too_few_to_tell():
+    assert findings_of(ResidueCheck(), np.arange(9) + 0.45) == []
 
 
 def test_nine_tenths_of_the_readings_decide():
@@ -114,7 +123,7 @@ def test_readings_to_a_tenth_or_at_random_do_not_look_corrected():
 
 
 def test_missing_readings_are_not_counted():
-    assert findings_of(ResidueCheck(), [*(np.arange(19) + 0.45), np.nan, np.inf]) == []
+    assert findings_of(ResidueCheck(), [*(np.arange(9) + 0.45), np.nan, np.inf]) == []
     assert findings_of(ResidueCheck(), [np.nan] * 40) == []
     assert ResidueCheck().findings() == []
 
@@ -172,3 +181,112 @@ def test_without_a_model_value_nothing_is_checked():
 def test_chunks_make_no_difference(azimuth, chunk):
     for make in (QuadrantCheck, ResidueCheck):
         assert findings_of(make(), azimuth, chunk=chunk) == findings_of(make(), azimuth, chunk=1000)
+
+
+# -- few readings that end alike --------------------------------------------------------------------------------------
+
+
+def test_fifteen_readings_that_all_end_in_45_and_95_are_clear():
+    rng = np.random.default_rng(3)
+    readings = rng.choice(np.arange(0, 720), 15, replace=False) / 2 + 0.45
+    assert codes_of(findings_of(ResidueCheck(), readings)) == ["looks_corrected"]
+
+
+@pytest.mark.parametrize(("count", "found"), [(9, []), (10, ["looks_corrected"])])
+def test_ten_different_readings_are_enough_and_nine_are_not(count, found):
+    assert codes_of(findings_of(ResidueCheck(), np.arange(count) * 17.5 + 0.2)) == found
+
+
+def test_one_reading_written_many_times_is_one():
+    assert findings_of(ResidueCheck(), [47.2] * 19) == []
+    assert findings_of(ResidueCheck(), [47.2, 110.7, 12.2] * 6) == []
+
+
+def test_readings_to_a_tenth_are_not_called_corrected():
+    """Twenty thousand notebooks of ten to nineteen readings: none may be, at less than one in a million each."""
+    rng = np.random.default_rng(4)
+    assert not any(
+        findings_of(ResidueCheck(), np.round(rng.uniform(0, 360, 10 + i % 10), 1), chunk=99) for i in range(20_000)
+    )
+
+
+def test_the_chance_of_agreement_is_that_of_drawing_lots():
+    """A second way: simulated. Six of eight that share one of four odd fractions: 0.0049 by the formula."""
+    rng = np.random.default_rng(5)
+    drawn = rng.integers(0, 5, (200_000, 8))
+    share = np.mean([(np.sum(drawn == odd, axis=1) >= 6) for odd in range(1, 5)], axis=1).sum()
+    assert agree_by_chance(6, 8) == pytest.approx(share, abs=4 * np.sqrt(0.005 / 200_000))
+    assert agree_by_chance(15, 15) == pytest.approx(4 * 0.2**15)
+    assert agree_by_chance(0, 3) == 1.0
+
+
+# -- dips of 0 --------------------------------------------------------------------------------------------------------
+
+
+def test_many_dips_of_0_with_a_strike_look_not_measured():
+    azimuth = np.linspace(3, 350, 45)
+    dip = np.where(np.arange(45) < 30, 0.0, 40.0)
+    assert findings_of(ZeroDipCheck(), azimuth, dip) == [Finding("zero_dips", {"rows": 45, "count": 30})]
+
+
+@pytest.mark.parametrize(("zeros", "rows", "found"), [(4, 4, 0), (5, 25, 1), (5, 26, 0), (60, 400, 0), (80, 400, 1)])
+def test_a_few_flat_beds_are_no_matter(zeros, rows, found):
+    dip = np.where(np.arange(rows) < zeros, 0.0, 12.0)
+    assert len(findings_of(ZeroDipCheck(), np.full(rows, 77.0), dip)) == found
+
+
+def test_horizontal_beds_without_a_strike_are_horizontal():
+    assert findings_of(ZeroDipCheck(), np.full(40, np.nan), np.zeros(40)) == []
+    assert findings_of(ZeroDipCheck(), np.full(40, 30.0), np.full(40, np.nan)) == []
+
+
+# -- letters in columns of their own ----------------------------------------------------------------------------------
+
+
+def letters(**columns):
+    seen = LetterColumns()
+    for name, cells in columns.items():
+        for start in range(0, len(cells), 2):
+            seen.add(name, cells[start : start + 2])
+    return seen.pairs()
+
+
+def test_letters_beside_the_numbers_are_seen():
+    assert letters(from_ns=["N", "s", "N."], to_ew=["E", "W", "west"]) == [("from_ns", "to_ew", 3)]
+    assert letters(from_ns=["N", None, "S", "N"], to_ew=["E", "", "W", "O"]) == [("from_ns", "to_ew", 3)]
+
+
+@pytest.mark.parametrize(
+    "columns",
+    [
+        {"side": ["N", "S", "N", "S"]},
+        {"side": ["N", "E", "S", "W"], "to": ["E", "W", "E", "W"]},
+        {"one": ["N", "S", "N", "NE"], "two": ["E", "W", "E", "W"]},
+        {"one": ["N", "S"], "two": ["E", "W"]},
+        {"note": ["N", "S", "N", "seen from afar"], "two": ["E", "W", "E", "W"]},
+        {"number": np.array([1.0, 2.0, 3.0]), "two": ["E", "W", "E"]},
+    ],
+)
+def test_other_columns_are_no_letters_of_quadrants(columns):
+    assert letters(**columns) == []
+
+
+# -- declinations that stand for none ---------------------------------------------------------------------------------
+
+
+def test_null_values_in_a_column_of_declinations():
+    null, doubtful = declination_nulls([-99, -999, -9999, 999, 12.5, -20.1, -9.9, np.nan], 3.0)
+    assert null.tolist() == [True] * 4 + [False] * 4
+    assert not doubtful.any()
+
+
+@pytest.mark.parametrize(
+    ("model", "null", "doubtful"),
+    [(-4.0, False, False), (-3.9, True, False), (-14.0, False, False), (-14.1, True, False), (178.0, True, False)],
+)
+def test_minus_nine_is_null_where_the_model_is_elsewhere(model, null, doubtful):
+    assert [part[0] for part in declination_nulls([-9.0], [model])] == [null, doubtful]
+
+
+def test_minus_nine_without_a_date_stands_and_is_told():
+    assert [part[0] for part in declination_nulls([-9.0], [np.nan])] == [False, True]

@@ -109,7 +109,7 @@ def test_newer_files_are_found_without_a_change_of_code(folder, monkeypatch):
     # In the plane of the equator, at the reference radius, the components of a dipole are its coefficients: X is -g10,
     # and at longitude 0 Y is -h11 and Z is -2 g11.
     at = (0.0, 0.0, 6371200.0)
-    wmm = geomagnetism.synthesise_geocentric("wmm2030", *at, [2029.99, 2030.0, 2033.0, 2035.0, 2035.01])
+    wmm = geomagnetism.synthesise_geocentric("wmm2030", *at, [2029.99, 2030.0, 2033.0, 2034.9999999, 2035.0])
     np.testing.assert_allclose(wmm.x, [np.nan, 29300, 29270, 29250, np.nan])
     np.testing.assert_allclose(wmm.y, [np.nan, -4500, -4440, -4400, np.nan])
     np.testing.assert_allclose(wmm.z, [np.nan, 2600, 2546, 2510, np.nan])

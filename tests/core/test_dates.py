@@ -282,3 +282,20 @@ def test_with_numbered_days_a_year_is_still_a_year():
     assert read_date("1987", "serial").partial
     assert read_date("2026-08-07", "serial").date.isoformat() == "2026-08-07"
     assert code_of("07/08/2026", "serial") == "date_ambiguous"
+
+
+# Day 0 of a spreadsheet's count, which an empty cell formatted as a date shows: common practice.
+@pytest.mark.parametrize(
+    "cell", ["1900-01-00", "1900/01/00", "1900-01-00 00:00:00", "1/0/1900", "00/01/1900", "0/1/1900"]
+)
+@pytest.mark.parametrize("order", ["iso", "dmy", "mdy"])
+def test_an_empty_date_of_a_spreadsheet_is_no_date(cell, order):
+    read = read_dates([cell, "1900-01-01"], order)
+    assert read.missing.tolist() == [True, False]
+    assert not read.problems
+
+
+def test_day_0_is_no_day():
+    with pytest.raises(FieldDataError) as error:
+        read_date("2024-05-00")
+    assert error.value.code == "date_unreadable"

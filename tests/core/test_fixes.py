@@ -344,3 +344,103 @@ def test_heights_by_angle_come_back_with_curvature_and_refraction(observer):
     assert np.isfinite(height[0])
     height, _ = fixes.heights_by_angle(found, missing * np.nan, heights[np.newaxis], 0.25, observer=observer)
     assert np.isnan(height[0])
+
+
+# -- a turn common to all bearings of a target ------------------------------------------------------------------------
+
+# Stations in metres east and north of the target; invented.
+AROUND = [(-2000, -300), (900, -1800), (1900, 700), (-500, 2000)]
+ONE_SIDED = [(-1500, -1800), (0, -2000), (1500, -1700)]
+ON_A_CIRCLE = [(1000 + 1000 * np.cos(angle), 1000 * np.sin(angle)) for angle in (0.3, 1.2, 2.2, -1.0)]
+
+
+def turned_groups(stations, turn, *, sigma=1.0, shared=0.0, groups=1, seed=11):
+    """Plain fixes, their turns and turned fixes, of bearings from which a turn was lost."""
+    rng = np.random.default_rng(seed)
+    known = places(stations)
+    azimuth = bearings(known, PLACE, observer=False)[0]
+    own, common = (0.0, 0.0) if groups == 1 else (sigma, shared)
+    read = azimuth - turn + rng.normal(0, 1, (groups, len(stations))) * own + rng.normal(0, 1, (groups, 1)) * common
+    lon, lat = (np.tile(part, (groups, 1)) for part in known)
+    plain = fixes.fix_targets(lon, lat, read, sigma, shared)
+    return plain, *fixes.turns_of_targets(plain, lon, lat, read, sigma, shared)
+
+
+@pytest.mark.parametrize("turn", [-12.0, -5.0, 5.0, 12.0])
+def test_a_turn_of_all_bearings_is_told_and_the_plain_place_kept(turn):
+    plain, turns, turned = turned_groups(AROUND, turn)
+    assert turns.code[0] == "common_turn"
+    assert turns.turn[0] == pytest.approx(turn, abs=1e-4)
+    assert off(turned, PLACE)[0] < 0.01
+    assert turns.moved[0] == pytest.approx(off(plain, PLACE)[0], abs=0.01)
+    assert (turns.lon[0], turns.lat[0]) == (turned.lon[0], turned.lat[0])
+    assert not turns.rough[0]  # what looked like a wrong landmark is the turn
+    assert not turns.unchecked[0]
+
+
+def test_three_stations_leave_nothing_to_check_the_turn_by():
+    _, turns, _ = turned_groups([*AROUND[:2], (1500, 1700)], 6.0)
+    assert turns.code[0] == "common_turn"
+    assert turns.unchecked[0]
+
+
+def test_stations_on_one_side_hardly_see_a_turn():
+    """Three one-sided stations: over 2 degrees, though the plain place is then 200 m off."""
+    plain, turns, _ = turned_groups(ONE_SIDED, 5.0)
+    assert turns.code[0] == "turn_unseen"
+    assert turns.sigma[0] == pytest.approx(2.8, abs=0.1)
+    assert off(plain, PLACE)[0] > 200
+
+
+def test_stations_on_a_circle_through_the_target_see_none_and_agree_perfectly():
+    plain, turns, turned = turned_groups(ON_A_CIRCLE, 5.0)
+    assert turns.code[0] == "turn_unseen"
+    assert np.isnan([turns.turn[0], turns.lon[0], turns.moved[0]]).all()
+    assert plain.rms[0] < 0.02  # what makes it dangerous
+    assert off(plain, PLACE)[0] > 150
+    assert turned.lon[0] == plain.lon[0]
+
+
+def test_two_bearings_never_tell_a_turn():
+    plain, turns, _ = turned_groups(AROUND[:2], 5.0)
+    assert plain.code[0] == ""
+    assert turns.code[0] == "turn_unseen"
+    assert np.isinf(turns.sigma[0])
+
+
+def test_a_wide_shared_error_is_in_the_ellipse_and_no_common_turn():
+    """A turn within what declination and ring are uncertain by is expected, and the ellipse holds the place."""
+    plain, turns, _ = turned_groups(ONE_SIDED, 3.0, shared=3.0)
+    assert off(plain, PLACE)[0] < plain.semi_major[0]
+    _, turns, _ = turned_groups(AROUND, 3.0, shared=3.0)
+    assert turns.code[0] == ""
+
+
+def test_one_wrong_bearing_is_not_taken_for_a_turn():
+    known = places(AROUND)
+    azimuth = bearings(known, PLACE, observer=False)[0] + [0.0, 9.0, 0.0, 0.0]
+    plain = one(fixes.fix_targets, known, azimuth)
+    turns, _ = fixes.turns_of_targets(plain, known[0][np.newaxis], known[1][np.newaxis], azimuth[np.newaxis], 1.0)
+    assert turns.code[0] == ""
+    assert turns.rough[0]
+
+
+# Simulated: 4,000 groups, so that a share of 0.95 is known to 0.0034 (1-sigma), and of 0.0027 to 0.0008.
+@pytest.mark.parametrize("shared", [0.0, 0.6])
+@pytest.mark.parametrize("stations", [AROUND, [*AROUND[:2], (1500, 1700)]])
+def test_good_groups_are_called_turned_in_three_of_a_thousand(stations, shared):
+    plain, turns, _ = turned_groups(stations, 0.0, shared=shared, groups=4000)
+    assert np.mean(turns.code == "common_turn") < 0.006
+    assert np.mean(off(plain, PLACE) <= plain.semi_major) > 0.95
+
+
+@pytest.mark.parametrize("turn", [0.0, 5.0, -20.0])
+def test_turned_fixes_and_turns_are_as_uncertain_as_they_say(turn):
+    _, turns, turned = turned_groups(AROUND, turn, groups=4000)
+    told = np.abs(difference(turns.turn, turn)) <= 1.96 * turns.sigma
+    assert 0.93 < np.mean(told) < 0.97
+    east, north = norths.to_local(turned.lon, turned.lat, *PLACE)
+    axis = np.radians(turned.ell_azim)
+    along, across = east * np.sin(axis) + north * np.cos(axis), east * np.cos(axis) - north * np.sin(axis)
+    inside = (along / turned.semi_major) ** 2 + (across / turned.semi_minor) ** 2 <= 1
+    assert 0.93 < np.mean(inside) < 0.97

@@ -77,11 +77,12 @@ def test_an_unknown_model_is_refused_with_the_known_ones():
     assert caught.value.code == "model_unknown"
 
 
-# Whether a model answers on the days about its first and last.
+# Whether a model answers on the days about its first and last. The report of the WMM2025 says 2025.0 to 2030.0, and its
+# successor holds from 2030.0 on.
 EDGES = {
     "igrf14": {1899.99: False, 1900.0: True, 2024.999: True, 2025.0: True, 2030.0: True, 2030.001: False},
-    "wmm2025": {1899.99: False, 1900.0: False, 2024.999: False, 2025.0: True, 2030.0: True, 2030.001: False},
-    "wmmhr2025": {1899.99: False, 1900.0: False, 2024.999: False, 2025.0: True, 2030.0: True, 2030.001: False},
+    "wmm2025": {1899.99: False, 1900.0: False, 2024.999: False, 2025.0: True, 2029.9999: True, 2030.0: False},
+    "wmmhr2025": {1899.99: False, 1900.0: False, 2024.999: False, 2025.0: True, 2029.9999: True, 2030.0: False},
 }
 
 
@@ -520,8 +521,8 @@ def test_a_turn_of_declination_within_the_period_is_not_missed():
 def test_a_period_is_clipped_to_the_model_and_its_middle_must_be_inside():
     whole = declination_change("wmm2025", 46, 7, 0, 2026.0, 0.5)
     assert declination_change("wmm2025", 46, 7, 0, 2025.0, 0.5) == pytest.approx(whole / 2, rel=0.01)
-    assert declination_change("wmm2025", 46, 7, 0, 2030.0, 0.5) == pytest.approx(whole / 2, rel=0.02)
-    assert np.isnan(declination_change("wmm2025", 46, 7, 0, [2024.9, 2030.1, np.nan], 0.5)).all()
+    assert declination_change("wmm2025", 46, 7, 0, 2029.9999, 0.5) == pytest.approx(whole / 2, rel=0.02)
+    assert np.isnan(declination_change("wmm2025", 46, 7, 0, [2024.9, 2030.0, np.nan], 0.5)).all()
     assert declination_change("wmm2025", 46, 7, 0, 2026.0, 0.0) == 0
 
 

@@ -37,15 +37,17 @@ def test_a_vertical_line_has_no_trend():
 
 @given(strike=azimuths, dip=st.floats(1, 89), rake=st.floats(1, 179))
 def test_a_rake_gives_the_line_that_lies_in_the_plane_at_that_angle_from_its_strike(strike, dip, rake):
-    """A second way: turn the strike line about the plane's pole."""
+    """A second way, without vectors in the plane: the definition of a rake, and on which side of the strike it is."""
     found = reduce(strike, 0.0, dip, rake, LINE)
-    line = line_vector(found.trend, found.plunge)
-    normal = pole([strike], [dip])
-    assert abs(np.sum(line * normal)) < 1e-9
-    along = line_vector([strike], [0.0])
-    down = line_vector([strike + 90], [dip])
-    expected = np.cos(np.radians(rake)) * along + np.sin(np.radians(rake)) * down
-    assert np.allclose(line, expected, atol=1e-9)
+    line = line_vector(found.trend, found.plunge)[0]
+    normal, along = pole([strike], [dip])[0], line_vector([strike], [0.0])[0]
+    assert abs(line @ normal) < 1e-9  # in the plane
+    assert np.degrees(np.arccos(np.clip(line @ along, -1, 1))) == pytest.approx(
+        rake, abs=1e-5
+    )  # so far from its strike
+    assert found.plunge[0] > 0.0  # and below it, never above
+    # Spherical trigonometry: sin(plunge) = sin(rake) sin(dip).
+    assert np.sin(np.radians(found.plunge[0])) == pytest.approx(np.sin(np.radians(rake)) * np.sin(np.radians(dip)))
 
 
 # Dip and error of the strike for 1 degree of error of the pole, atan(tan 1 / sin dip), rounded; tolerance: half of

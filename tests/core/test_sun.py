@@ -12,6 +12,7 @@ from agonic.processing_algs.core.sun import (
     refraction,
     rise_and_set,
     sun_place,
+    through_day,
 )
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -241,3 +242,17 @@ def test_outside_the_years_of_the_series_nothing_is_said():
     place = sun_place(np.array(["1899-12-31T23:59", "2101-01-01T00:00", "NaT"], "datetime64[ms]"), 0.0, 0.0)
     assert np.isnan(place.azimuth).all()
     assert np.isnan(place.altitude).all()
+
+
+def test_the_steps_of_a_day_lie_between_rise_and_set():
+    times = through_day(np.datetime64("2026-06-21"), -3.5, 40.0, 20.0)
+    up, _, down, _ = rise_and_set(np.datetime64("2026-06-21"), -3.5, 40.0)
+    assert up <= times[0] < up + np.timedelta64(20, "m")
+    assert down - np.timedelta64(20, "m") < times[-1] <= down
+    assert (np.diff(times) == np.timedelta64(20, "m")).all()
+    assert all(time.minute % 20 == 0 and time.second == 0 for time in times.tolist())
+
+
+def test_the_polar_day_has_24_hours_and_the_polar_night_none():
+    assert through_day(np.datetime64("2026-12-21"), 20.0, 75.0, 30.0).size == 0
+    assert through_day(np.datetime64("2026-06-21"), 20.0, 75.0, 30.0).size == 48

@@ -5,7 +5,7 @@ import datetime
 import numpy as np
 import pytest
 from agonic.processing_algs.core.errors import FieldDataError
-from agonic.processing_algs.core.times import UTC, read_time, read_times, read_zone
+from agonic.processing_algs.core.times import UTC, read_time, read_times, read_zone, utc_text, zone_text
 
 # How notebooks write a time (common practice), the day beside it, the zone stated for the run, and universal time.
 WRITTEN = [
@@ -83,3 +83,14 @@ def test_a_column_keeps_its_rows():
     assert np.isnat(read.utc).tolist() == [False, True, True, False]
     assert [(problem.row, problem.code) for problem in read.problems] == [(1, "no_time"), (2, "time_unreadable")]
     assert read.utc[3] - read.utc[0] == np.timedelta64(1, "h")
+
+
+def test_times_are_written_to_the_second_with_their_zone():
+    when = np.array(["2026-06-21T12:04:59.600", "NaT", "2026-12-31T23:30:00"], "datetime64[ms]")
+    assert utc_text(when) == ["2026-06-21T12:05:00Z", None, "2026-12-31T23:30:00Z"]
+    assert zone_text(when, read_zone("Europe/Madrid")) == [
+        "2026-06-21 14:05:00+02:00",
+        None,
+        "2027-01-01 00:30:00+01:00",
+    ]
+    assert zone_text(when, None) == [None, None, None]

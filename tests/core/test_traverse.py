@@ -337,3 +337,47 @@ def test_azimuths_less_the_turn_of_the_meridian_are_those_of_the_local_frame(azi
     assert azimuth - meridian_turn(lon, lat, 15.0, latitude) == pytest.approx(in_frame, abs=1e-4)
     assert meridian_turn(15.0, latitude, 15.0, latitude) == 0.0
     assert np.isnan(meridian_turn(np.nan, latitude, 15.0, latitude))
+
+
+def test_where_stations_were_before_the_adjustment_does_not_depend_on_the_order_of_rows():
+    """A ring of five with two spurs and a leg across, that does not close; invented, in metres."""
+    legs = [(0, 1), (1, 2), (2, 3), (3, 4), (4, 0), (2, 5), (6, 1), (1, 3)]
+    step = np.array([[100, 3], [8, 100], [-96, 4], [-20, -60], [2, -44], [50, 50], [-30, 10], [-88, 101]], dtype=float)
+    length = np.hypot(*step.T)
+    known = np.full((7, 2), np.nan)
+    known[0] = 0.0
+    found = []
+    rng = np.random.default_rng(2)
+    for _ in range(20):
+        order = rng.permutation(len(legs))
+        start, end = np.array(legs)[order].T
+        found.append(adjust(start, end, step[order], length[order], known, np.ones((len(legs), 3))))
+    moved = np.hypot(*(found[0].after - found[0].before).T)
+    assert moved[4] > 1.0
+    for other in found[1:]:
+        np.testing.assert_array_equal(other.before, found[0].before)
+        np.testing.assert_allclose(np.hypot(*(other.after - other.before).T), moved, atol=1e-9)
+
+
+def test_ways_of_the_same_length_are_told_apart_by_where_they_lead():
+    """A square walked both ways round from its corner: both ways to the far corner are 200 m long."""
+    step = np.array([[100.0, 0.0], [0.0, 100.0], [0.0, 102.0], [100.0, 0.0]])
+    start, end = np.array([0, 1, 0, 2]), np.array([1, 3, 2, 3])
+    known = np.full((4, 2), np.nan)
+    known[0] = 0.0
+    before = []
+    for order in ([0, 1, 2, 3], [3, 2, 1, 0], [2, 3, 0, 1]):
+        adjusted = adjust(start[order], end[order], step[order], np.full(4, 100.0), known, np.ones((4, 3)))
+        before.append(adjusted.before)
+    np.testing.assert_array_equal(before[0], before[1])
+    np.testing.assert_array_equal(before[0], before[2])
+
+
+def test_a_traverse_is_laid_as_it_was_walked():
+    """The last station of a ring is not reached backward over the closing leg, though that is shorter."""
+    start, end = np.array([0, 1, 2]), np.array([1, 2, 0])
+    step = np.array([[100.0, 0.0], [0.0, 100.0], [-99.0, -99.0]])
+    known = np.array([[0.0, 0.0], [np.nan, np.nan], [np.nan, np.nan]])
+    adjusted = adjust(start, end, step, np.array([100.0, 100.0, 10.0]), known, np.ones((3, 3)))
+    assert adjusted.before[2].tolist() == [100.0, 100.0]
+    assert adjusted.closing.tolist() == [2]

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 from agonic.processing_algs.core import norths
-from agonic.processing_algs.gis.dem import TILE, UNITS, Dem
+from agonic.processing_algs.gis.dem import TILE, UNITS, Dem, tell_undeclared
 from agonic.processing_algs.gis.raster_cache import MOST, modest_cache
 from osgeo import gdal, osr
 from pyproj import Transformer
@@ -343,3 +343,38 @@ def test_cache_of_gdal_is_small_while_cells_are_read_and_given_back():
     with pytest.raises(ValueError, match="x"), modest_cache():
         raise ValueError("x")
     assert gdal.GetCacheMax() == usual
+
+
+# Null values that a file does not declare; the heights around are invented.
+@pytest.mark.parametrize(
+    ("null", "shown"), [(-9999.0, "-9999"), (-32768.0, "-32768"), (-3.4028234663852886e38, "-3.40282e+38")]
+)
+@pytest.mark.parametrize("declared", [True, False])
+def test_null_values_are_no_pits_whether_or_not_the_file_declares_them(tmp_path, null, shown, declared):
+    heights = ramp()
+    heights[2, 3] = null
+    path = write(tmp_path / "a.tif", heights, kind=gdal.GDT_Float32, nodata=null if declared else None)
+    dem, told = open_dem(path), []
+    tell_undeclared(dem, told.append)
+    column, row = np.array([3.0, 2.5, 6.0]), np.array([2.0, 1.5, 4.0])
+    found = dem.sample(*place(column, row))
+    assert np.isnan(found).tolist() == [True, True, False]
+    assert found[2] == pytest.approx(100 + 18 + 28)
+    dem.sample(*place(column, row))
+    assert len(told) == (0 if declared else 1)
+    assert declared or shown in told[0]
+    assert bool(dem.undeclared) != declared
+
+
+def test_null_values_are_known_before_cells_are_scaled(tmp_path):
+    heights = ramp()
+    heights[2, 3] = -9999.0
+    dem = open_dem(write(tmp_path / "a.tif", heights, scale=(0.1, 0.0)))
+    assert np.isnan(dem.sample(*place([3.0], [2.0]))[0])
+    assert dem.undeclared == (-9999.0,)
+
+
+def test_deep_but_possible_cells_are_heights(tmp_path):
+    heights = ramp()
+    heights[2, 3] = -9998.0  # the sea floor of a bathymetric grid
+    assert open_dem(write(tmp_path / "a.tif", heights)).sample(*place([3.0], [2.0]))[0] == -9998.0

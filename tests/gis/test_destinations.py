@@ -95,12 +95,12 @@ def test_rows_are_not_added_to_a_layer_that_is_there(save, points, run, tmp_path
     assert azimuths(path) == [45]
 
 
-def test_a_run_cancelled_before_it_writes_leaves_the_file_as_it_was(points, agonic, tmp_path):
+def test_a_run_cancelled_before_it_writes_leaves_the_file_as_it_was(points, agonic, standing, tmp_path):
     import processing
     from qgis.core import QgsProcessingFeedback
 
     output = tmp_path / "out.gpkg"
-    output.write_bytes(b"precious")
+    before = standing(output)
     for algorithm, parameters in (("correct_readings", GIVEN), ("north_angles", {"DATE": "2020-01-01"})):
         feedback = QgsProcessingFeedback(False)
         feedback.cancel()
@@ -108,7 +108,7 @@ def test_a_run_cancelled_before_it_writes_leaves_the_file_as_it_was(points, agon
             processing.run(
                 f"agonic:{algorithm}", {"INPUT": points, **parameters, "OUTPUT": str(output)}, feedback=feedback
             )
-        assert output.read_bytes() == b"precious"
+        assert output.read_bytes() == before
 
 
 @pytest.mark.parametrize("name", ["two.gpkg", "two.sqlite"])

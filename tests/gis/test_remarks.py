@@ -22,6 +22,18 @@ def test_a_row_is_rejected_if_anything_rejects_it(qgis_app):
     assert "95 is outside" in columns["remark"][1]
 
 
+def test_a_later_warning_does_not_take_back_a_rejection(qgis_app):
+    notes = Notes(2)
+    notes.add(0, "dip_range", rejects=True, value=95.0)
+    notes.add(0, "kind_unknown", rejects=False, value="x", used="bedding")
+    notes.add_where(np.array([True, False]), "rake_unused", rejects=False, value=np.arange(2))
+    assert notes.rejected.tolist() == [True, False]
+    assert notes.columns()["status"] == ["rejected", "ok"]
+    tally = Tally()
+    tally.add(np.arange(2), notes)
+    assert (tally.done, tally.status["rejected"], tally.rejecting) == (1, 1, {"dip_range"})
+
+
 def test_remarks_fit_a_shapefile(qgis_app):
     notes = Notes(1)
     notes.add(0, "unreadable", rejects=True, column="text", value="x" * 400)

@@ -64,7 +64,8 @@ def test_a_year_alone_is_read_as_its_middle_and_half_its_change_is_added_to_sigm
         ("2030-01-02", "igrf14", "date_outside_model"),
         ("2024-12-31", "wmm2025", "date_outside_model"),
         ("2024-12-31", "wmmhr2025", "date_outside_model"),
-        ("2030-01-02", "wmm2025", "date_outside_model"),
+        ("2030-01-01", "wmm2025", "date_outside_model"),
+        ("2030-01-01", "wmmhr2025", "date_outside_model"),
     ],
 )
 def test_a_date_that_cannot_be_used_rejects_its_row_alone(make_points, run, day, model, code):
@@ -76,8 +77,17 @@ def test_a_date_that_cannot_be_used_rejects_its_row_alone(make_points, run, day,
     assert (result["READ"], result["DONE"], result["REJECTED"]) == (2, 1, 1)
 
 
-@pytest.mark.parametrize("model", ["igrf14", "wmm2025", "wmmhr2025"])
-@pytest.mark.parametrize("day", ["2025-01-01", "2030-01-01"])
+@pytest.mark.parametrize(
+    ("model", "day"),
+    [
+        ("igrf14", "2025-01-01"),
+        ("igrf14", "2030-01-01"),
+        ("wmm2025", "2025-01-01"),
+        ("wmm2025", "2029-12-31"),
+        ("wmmhr2025", "2025-01-01"),
+        ("wmmhr2025", "2029-12-31"),
+    ],
+)
 def test_both_ends_of_a_models_years_belong_to_it(make_points, run, model, day):
     layer = make_points([], [(15.0, 50.0)], crs="EPSG:4326")
     assert run("north_angles", {"INPUT": layer, "DATE": day, "MODEL": model})["rows"][0]["status"] == "ok"
@@ -85,7 +95,7 @@ def test_both_ends_of_a_models_years_belong_to_it(make_points, run, model, day):
 
 def test_early_years_weak_fields_and_blackout_zones_are_marked(make_points, run):
     # 80 N 110 W in late 2025: H about 2050 nT by IGRF-14, between the blackout zone's 2000 and the caution zone's 6000.
-    # 87 N 150 E: near the north magnetic pole of 2025, well inside the blackout zone.
+    # 85.8 N 140 E: near the north magnetic pole of 2025, well inside the blackout zone.
     rows = [(15.0, 50.0, "1920-01-01"), (-110.0, 80.0, "2025-11-24"), (140.0, 85.8, "2025-11-24")]
     layer = make_points(["day:string"], rows, crs="EPSG:4326")
     found = [(row["status"], row["code"]) for row in run("north_angles", {"INPUT": layer, "DATE_FIELD": "day"})["rows"]]

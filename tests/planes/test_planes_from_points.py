@@ -240,13 +240,15 @@ def test_report_names_planes_and_is_escaped(points_z, tmp_path):
         ({"HEIGHT_FROM": "z"}, "no third coordinate"),
     ],
 )
-def test_what_is_missing_is_refused_before_a_file_is_touched(make_points, agonic, tmp_path, parameters, message):
+def test_what_is_missing_is_refused_before_a_file_is_touched(
+    make_points, agonic, standing, tmp_path, parameters, message
+):
     kept = tmp_path / "kept.gpkg"
-    kept.write_text("precious")
+    before = standing(kept)
     layer = make_points(["height:double"], [(500000.0, 6100000.0, 1.0)])
     with pytest.raises(QgsProcessingException, match=message):
         processing.run("agonic:planes_from_points", {"INPUT": layer, "OUTPUT": str(kept)} | parameters)
-    assert kept.read_text() == "precious"
+    assert kept.read_bytes() == before
 
 
 def test_empty_layer_and_layer_without_crs_are_refused(make_points, agonic):

@@ -267,14 +267,14 @@ def test_gems_letters_prefixes_and_classes(draw, tmp_path):
         ({"FAULT_FIELD": "nam"}, "no field nam"),
     ],
 )
-def test_what_cannot_go_well_is_refused_before_any_file_is_touched(parameters, message, draw, tmp_path):
+def test_what_cannot_go_well_is_refused_before_any_file_is_touched(parameters, message, draw, standing, tmp_path):
     for key in ("FIGURE", "PACKAGE"):
         if parameters.get(key):
             parameters = {**parameters, key: str(tmp_path / parameters[key])}
-    (tmp_path / "figure.png").write_text("here before")
+    before = standing(tmp_path / "figure.png")
     with pytest.raises(QgsProcessingException, match=message):
         draw(**parameters)
-    assert (tmp_path / "figure.png").read_text() == "here before"
+    assert (tmp_path / "figure.png").read_bytes() == before
 
 
 def test_a_package_that_somebody_drew_on_is_not_replaced(draw, tmp_path):
@@ -298,7 +298,7 @@ def test_a_package_that_holds_something_else_is_not_replaced(draw, make_lines, t
     package = tmp_path / "map.gpkg"
     processing.run("native:savefeatures", {"INPUT": make_lines(CONTACTS), "OUTPUT": str(package)})
     before = package.read_bytes()
-    with pytest.raises(QgsProcessingException, match="which is no section"):
+    with pytest.raises(QgsProcessingException, match="no package of sections"):
         draw(FIGURE=None, PACKAGE=str(package))
     assert package.read_bytes() == before
 

@@ -290,12 +290,12 @@ def test_the_fields_of_our_own_outputs_are_found_and_others_are_named(carry, mak
         ({"DISTANC": 3}, "Was DISTANCE meant"),
     ],
 )
-def test_what_cannot_go_well_is_refused_before_any_file_is_touched(parameters, message, carry, tmp_path):
+def test_what_cannot_go_well_is_refused_before_any_file_is_touched(parameters, message, carry, standing, tmp_path):
     target = tmp_path / "out.gpkg"
-    target.write_text("here before")
+    before = standing(target)
     with pytest.raises(QgsProcessingException, match=message):
         carry(east_line(), [(500, 80, 20, 35)], OUTPUT_SECTION=str(target), **parameters)
-    assert target.read_text() == "here before"
+    assert target.read_bytes() == before
 
 
 def test_a_cancelled_run_leaves_no_file(make_lines, make_attitudes, make_dem, agonic, tmp_path):

@@ -193,3 +193,15 @@ def test_areas_that_are_not_valid_are_still_read(cross):
     found = cross(EAST, bow_tie, kind="Polygon")
     # The two triangles meet at a point of the section, give or take a millimetre.
     assert sum(row["to_dist"] - row["distance"] for row in found["rows"]) == pytest.approx(200, abs=0.05)
+
+
+@pytest.mark.parametrize("output", ["TEMPORARY_OUTPUT", "out.gpkg"])
+def test_a_long_description_of_a_unit_stops_no_run(cross, tmp_path, output):
+    """A name of 89 characters is kept whole; one of 300 is cut and said."""
+    names = ["Sandstone, " + "thick-bedded, " * 5 + "with pyrite", "x" * 300]
+    assert len(names[0]) == 92
+    lines = [([(200, -300), (200, 300)], names[0]), ([(400, -300), (400, 300)], names[1])]
+    output = output if output.isupper() else str(tmp_path / output)
+    found = cross(EAST, lines, fields=("unit:string(500)",), OUTPUT_SECTION=output)
+    assert [row["cross_name"] for row in found["rows"]] == [names[0], "x" * 253 + "…"]
+    assert "cross_name" in found["log"]

@@ -233,3 +233,23 @@ def test_the_profile_reads_the_ground_under_the_shortest_line(make_lines, make_d
     share = points[:, 0] / length
     east, north = (start[axis] + share * (end[axis] - start[axis]) for axis in (0, 1))
     np.testing.assert_allclose(points[:, 1], slope(east, north), atol=0.01)
+
+
+def test_two_sections_never_share_a_name_whatever_the_third_is_called(make_lines, make_dem, run_section):
+    paths = [[(0, 100 * row), (900, 100 * row)] for row in range(3)]
+    layer = make_lines([(paths[0], "A"), (paths[1], "A"), (paths[2], "A (2)")])
+    found = run_section("section_profile", SECTION=layer, NAME_FIELD="name", DEM=make_dem(slope))
+    assert [row["section"] for row in found["rows"]] == ["A", "A (3)", "A (2)"]
+
+
+def test_a_long_name_is_cut_for_the_key_and_stops_no_run(make_lines, make_dem, run_section, tmp_path):
+    names = ["Section along the old tramway from the lower quarry over the ridge to the mill, " + end for end in "ab"]
+    assert len(names[0]) == 81
+    layer = make_lines([([(0, 100), (900, 100)], names[0]), ([(0, 0), (900, 0)], names[1])])
+    for output in ("TEMPORARY_OUTPUT", str(tmp_path / "out.gpkg")):
+        found = run_section(
+            "section_profile", SECTION=layer, NAME_FIELD="name", DEM=make_dem(slope), OUTPUT_SECTION=output
+        )
+        keys = [row["section"] for row in found["rows"]]
+        assert keys == [names[0][:79] + "…", names[0][:75].rstrip() + "… (2)"]
+        assert [row["name"] for row in found["rows"]] == names

@@ -1,0 +1,166 @@
+"""Plain words for the tokens of choices: what a person reads where a script writes the token."""
+
+from .i18n import tr
+
+
+def worded(tokens, words):
+    """Tokens of a choice with their words; a token that has none yet stands for itself.
+
+    Parameters
+    ----------
+    tokens : iterable of str
+    words : dict of str to str
+
+    Returns
+    -------
+    dict of str to str
+    """
+    return {token: words.get(token, token) for token in tokens}
+
+
+def norths():
+    """Words for the norths an azimuth may be counted from."""
+    return {
+        "magnetic": tr("magnetic north, read with a compass"),
+        "true": tr("true north"),
+        "grid": tr("grid north"),
+    }
+
+
+def date_orders():
+    """Words for the orders of numeric dates."""
+    return {
+        "iso": tr("year, month, day"),
+        "dmy": tr("day, month, year"),
+        "mdy": tr("month, day, year"),
+        "serial": tr("day numbers of a spreadsheet, from 1900"),
+        "serial_1904": tr("day numbers of a spreadsheet, from 1904"),
+    }
+
+
+def field_models():
+    """Words for the models of the magnetic field that come with the plugin, and for a declination that is given."""
+    return {
+        "igrf14": tr("IGRF-14, 1900 to 2030"),
+        "wmm2025": tr("WMM2025, 2025 to 2030"),
+        "wmmhr2025": tr("WMMHR2025, 2025 to 2030"),
+        "given": tr("none, the declination is given"),
+    }
+
+
+def height_units():
+    """Words for units of height."""
+    return {
+        "file": tr("as the file says"),
+        "metre": tr("metre"),
+        "foot": tr("international foot, 0.3048 m"),
+        "us_foot": tr("US survey foot, 1200/3937 m"),
+    }
+
+
+def angle_units():
+    """Words for units of angle."""
+    return {
+        "degree": tr("degree"),
+        "gon": tr("gon"),
+        "mil6400": tr("mil of 6400"),
+    }
+
+
+def notations():
+    """Words for the ways an attitude is written."""
+    return {
+        "strike_right": tr("strike, dip on its right"),
+        "strike_left": tr("strike, dip on its left"),
+        "strike_letter": tr("strike, dip and a letter for its side"),
+        "dip_direction": tr("dip direction and dip"),
+        "line": tr("trend and plunge of lines"),
+        "text": tr("all in one text, such as N45E/30SE"),
+    }
+
+
+def kinds():
+    """Words for the kinds of structure."""
+    return {
+        "bedding": tr("bedding"),
+        "cleavage": tr("cleavage"),
+        "foliation": tr("foliation"),
+        "joint": tr("joint"),
+        "fault": tr("fault"),
+        "vein": tr("vein"),
+        "dike": tr("dike"),
+        "contact": tr("contact"),
+        "axial_plane": tr("axial plane"),
+        "other_plane": tr("other plane"),
+        "lineation": tr("lineation"),
+        "slickenline": tr("slickenline"),
+        "fold_axis": tr("fold axis"),
+        "other_line": tr("other line"),
+    }
+
+
+def closer_kinds():
+    """Words for closer kinds of structure, each with a symbol of its own."""
+    return {
+        "spaced_cleavage": tr("spaced cleavage"),
+        "crenulation_cleavage": tr("crenulation cleavage"),
+        "general_foliation": tr("foliation, origin not told"),
+        "igneous_foliation": tr("igneous foliation"),
+        "platy_parting": tr("platy parting"),
+        "second_lineation": tr("second lineation"),
+        "parting_lineation": tr("parting lineation"),
+        "object_lineation": tr("lineation of objects"),
+        "second_slickenline": tr("second slickenline"),
+    }
+
+
+def line_types():
+    """Words for the types of mapped lines."""
+    return {
+        "contact": tr("contact"),
+        "internal_contact": tr("internal contact"),
+        "gradational_contact": tr("gradational contact"),
+        "unconformity": tr("unconformity"),
+        "fault": tr("fault"),
+        "normal_fault": tr("normal fault"),
+        "low_angle_normal_fault": tr("low-angle normal fault"),
+        "reverse_fault": tr("reverse fault"),
+        "right_lateral_fault": tr("right-lateral fault"),
+        "left_lateral_fault": tr("left-lateral fault"),
+        "thrust_fault": tr("thrust fault"),
+        "detachment_fault": tr("detachment fault"),
+        "anticline": tr("anticline"),
+        "antiform": tr("antiform"),
+        "syncline": tr("syncline"),
+        "synform": tr("synform"),
+        "monocline": tr("monocline"),
+        "map_boundary": tr("boundary of the map"),
+        "scratch_boundary": tr("scratch boundary, not drawn"),
+    }
+
+
+def azimuth_meanings():
+    """Words for what an azimuth of an attitude means."""
+    return {
+        "strike_right": tr("strike, dip on its right"),
+        "strike_left": tr("strike, dip on its left"),
+        "dip_direction": tr("dip direction"),
+        "trend": tr("trend, all rows are lines"),
+    }
+
+
+def bedding_symbols():
+    """Words for the symbols of inclined bedding."""
+    return {
+        "bar": tr("strike bar with a tick down the dip"),
+        "arrow": tr("arrow down the dip, number at its tip"),
+    }
+
+
+def arrow_anchors():
+    """Words for the part of a line's arrow that lies on its place."""
+    return {
+        "tail": tr("tail"),
+        "middle": tr("middle"),
+        "tip": tr("tip"),
+    }

@@ -1,0 +1,303 @@
+"""The parameters of an algorithm: the entries, and the blocks of entries that several algorithms share.
+
+A block is a list; put it into ``parameters()`` with a star: ``*dates()``.
+"""
+
+from .core import angles, geomagnetism
+from .core.dates import ORDERS
+from .core.words import NORTHS
+from .entries import (
+    ANY,
+    ANY_GEOMETRY,
+    AREAS,
+    LINES,
+    NUMERIC,
+    POINTS,
+    POINTS_OR_LINES,
+    TABLE,
+    TEXT,
+    Ask,
+    Destination,
+    Entry,
+    Place,
+    Said,
+    band,
+    choice,
+    column,
+    crs,
+    date,
+    extent,
+    file,
+    flag,
+    folder,
+    layer,
+    layers,
+    matrix,
+    null_values,
+    number,
+    place,
+    raster,
+    report,
+    rule,
+    sink,
+    text,
+    words,
+)
+from .gis import wording
+from .gis.dem import FROM_FILE, UNITS, Dem
+from .gis.i18n import tr
+from .gis.north_block import GIVEN, north_refusal
+
+__all__ = [
+    "ANY",
+    "ANY_GEOMETRY",
+    "AREAS",
+    "LINES",
+    "NUMERIC",
+    "POINTS",
+    "POINTS_OR_LINES",
+    "TABLE",
+    "TEXT",
+    "Ask",
+    "Destination",
+    "Entry",
+    "Place",
+    "Said",
+    "band",
+    "bearing_notation",
+    "choice",
+    "column",
+    "crs",
+    "date",
+    "dates",
+    "dem",
+    "extent",
+    "field_models",
+    "file",
+    "flag",
+    "folder",
+    "height_unit",
+    "layer",
+    "layers",
+    "matrix",
+    "norths",
+    "null_values",
+    "number",
+    "place",
+    "raster",
+    "report",
+    "rule",
+    "sink",
+    "text",
+    "words",
+]
+
+
+def dates(parent="INPUT"):
+    """Dates of readings: DATE for the run, DATE_FIELD for each row of ``parent``, DATE_ORDER; for ``DateColumn``."""
+    return [
+        date(
+            "DATE",
+            tr("Date of the readings"),
+            tr("Used for rows without a date of their own. There is no silent today."),
+        ),
+        column(
+            "DATE_FIELD",
+            tr("Date of each row"),
+            tr("A date field, or text such as 2026-06-01, 1 Jun 2026, 2026-06 or 1987."),
+            parent,
+            role="date",
+            optional=True,
+            fill=True,
+        ),
+        choice(
+            "DATE_ORDER",
+            tr("Order of numeric dates"),
+            tr("With the year first, 1/6/2026 is ambiguous and rejected."),
+            wording.worded(ORDERS, wording.date_orders()),
+            default="iso",
+            advanced=True,
+        ),
+    ]
+
+
+def field_models(*, also=()):
+    """Choice of the model of the magnetic field, MODEL.
+
+    Parameters
+    ----------
+    also : tuple of str
+        Further tokens, beside the models: ``given``, where the user may state the declination.
+    """
+    return [
+        choice(
+            "MODEL",
+            tr("Model of the magnetic field"),
+            tr("IGRF-14 serves old and new readings alike; WMMHR2025 has the field of the crust in finer detail."),
+            wording.worded((*geomagnetism.MODELS, *also), wording.field_models()),
+            default="igrf14",
+        )
+    ]
+
+
+def norths(parent="INPUT", height_help=None):
+    """Everything about north that an algorithm with compass readings asks for; for ``NorthBlock``.
+
+    NORTH, NORTH_FIELD, NORTH_WORDS, GRID_CRS, RING_SET, RING_SET_FIELD, the dates, MODEL, DECLINATION,
+    DECLINATION_FIELD, SIGMA_DECLINATION, HEIGHT_FIELD, and the rule that refuses what does not go together.
+
+    Parameters
+    ----------
+    parent : str
+        Key of the layer with the readings.
+    height_help : str, optional
+        Help of the field of heights, where heights are for more than the declination.
+    """
+    return [
+        choice(
+            "NORTH",
+            tr("North the readings are counted from"),
+            tr("True: already corrected, as by many phones. Grid: taken off a map's grid."),
+            wording.worded(NORTHS, wording.norths()),
+            default="magnetic",
+        ),
+        column(
+            "NORTH_FIELD",
+            tr("North of each row"),
+            tr("Field with magnetic, true or grid (or m, t, g) for each row. Empty rows use the north chosen above."),
+            parent,
+            role="north",
+            optional=True,
+            advanced=True,
+        ),
+        words(
+            "NORTH_WORDS",
+            tr("Your words for the norths"),
+            tr("Such as: compass=magnetic;phone=true;sheet=grid"),
+            NORTHS,
+            advanced=True,
+        ),
+        crs(
+            "GRID_CRS",
+            tr("Grid of the grid readings"),
+            tr("CRS whose grid north the grid readings are counted from. Left empty: the layer's own."),
+            advanced=True,
+        ),
+        number(
+            "RING_SET",
+            tr("Ring setting of the compass"),
+            tr(
+                "Declination already dialled into the compass, east positive. 0: the ring is not set, the compass "
+                "shows magnetic azimuths."
+            ),
+            default=0.0,
+            unit="°",
+            least=-180.0,
+            most=180.0,
+        ),
+        column(
+            "RING_SET_FIELD",
+            tr("Ring setting of each row"),
+            tr("Field with the ring setting. Empty rows use the ring setting above."),
+            parent,
+            role="ring",
+            optional=True,
+            fill=True,
+        ),
+        *dates(parent),
+        *field_models(also=(GIVEN,)),
+        number(
+            "DECLINATION",
+            tr("Given declination"),
+            tr("East positive; used for all magnetic rows when the declination is given."),
+            unit="°",
+            least=-180.0,
+            most=180.0,
+        ),
+        column(
+            "DECLINATION_FIELD",
+            tr("Given declination of each row"),
+            tr(
+                "Field with the declination, east positive. A row that has one uses it, whatever the model; "
+                "others use the model."
+            ),
+            parent,
+            role="declination",
+            optional=True,
+            advanced=True,
+        ),
+        number(
+            "SIGMA_DECLINATION",
+            tr("Uncertainty of a given declination"),
+            tr("1-sigma."),
+            default=0.5,
+            unit="°",
+            least=0.0,
+            advanced=True,
+        ),
+        column(
+            "HEIGHT_FIELD",
+            tr("Height of each row"),
+            height_help or tr("Metres above sea level; it hardly matters for declination. Empty rows use 0."),
+            parent,
+            role="height",
+            optional=True,
+            kind=NUMERIC,
+            advanced=height_help is None,
+        ),
+        rule(north_refusal),
+    ]
+
+
+def dem(help, *, optional=False):  # noqa: A002
+    """A DEM and its band; ``said.DEM`` is a ``Dem`` for ``run.dem``, or None. Put ``height_unit`` beside it.
+
+    Parameters
+    ----------
+    help : str
+        What the DEM is for.
+    optional : bool
+    """
+
+    def read(ask):
+        if not ask.given("DEM"):
+            return None
+        chosen = ask.read("parameterAsRasterLayer", "DEM")
+        return Dem(chosen, ask.read("parameterAsInt", "BAND") or 1, ask.word("HEIGHT_UNIT") or FROM_FILE)
+
+    plain = raster("DEM", tr("DEM"), help, optional=optional)
+    return [
+        Entry(plain.key, plain.make, read, plain.help),
+        band("BAND", tr("Band of the DEM"), tr("The band that holds heights."), "DEM"),
+    ]
+
+
+def height_unit():
+    """Unit of heights, HEIGHT_UNIT, of the DEM and of height fields alike."""
+    return choice(
+        "HEIGHT_UNIT",
+        tr("Unit of heights"),
+        tr(
+            "As the file says: by its vertical CRS or its band; metres where nothing says it. Height fields have the "
+            "same unit; where the file says it they are metres."
+        ),
+        wording.worded((FROM_FILE, *UNITS), wording.height_units()),
+        default=FROM_FILE,
+    )
+
+
+def bearing_notation():
+    """How bearings are written: ANGLE_UNIT and NULL_VALUES; for ``BearingReader``."""
+    return [angle_unit(tr("Unit of the bearings")), null_values(tr("Only for bearings."))]
+
+
+def angle_unit(label):
+    """Unit of angles, ANGLE_UNIT."""
+    return choice(
+        "ANGLE_UNIT",
+        label,
+        tr("400 gon or 6400 mil make the circle."),
+        wording.worded(angles.UNITS, wording.angle_units()),
+        default="degree",
+        advanced=True,
+    )
