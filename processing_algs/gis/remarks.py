@@ -133,6 +133,8 @@ def sentences():
         "section_parts": tr("The line has {value} parts that do not follow one another."),
         "parallel": tr("The strike, or the direction of carrying, lies within 1 degree of the section's leg {leg}."),
         "end_on": tr("The line runs at right angles to the section's leg {leg} and would show as a point."),
+        "across_fault": tr("At {count} places a fault lies between; nothing was carried across it."),
+        "no_axis": tr("No fold axis holds here: the place lies in none of the areas of AXES."),
         "at_bend": tr("Beside a bend of the section, square to neither leg; carried to the vertex, {value} m away."),
         "point_unknown": tr('No known point is called "{value}".'),
         "point_twice": tr('More than one known point is called "{value}", at different places.'),
