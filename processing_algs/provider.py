@@ -5,7 +5,9 @@ from pathlib import Path
 from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtGui import QIcon
 
+from .north.isogonic_lines import IsogonicLines
 from .north.north_angles import NorthAngles
+from .north.north_diagram import NorthDiagram
 from .north.sun_azimuths import SunAzimuths
 from .planes.depth_to_plane import DepthToPlane
 from .planes.outcrop_trace import OutcropTrace
@@ -30,6 +32,8 @@ from .symbols.thin_attitudes import ThinAttitudes
 # Named one by one: an algorithm is part of the plugin because someone put it here.
 ALGORITHMS = (
     NorthAngles,
+    NorthDiagram,
+    IsogonicLines,
     SunAzimuths,
     CorrectReadings,
     StyleAttitudes,

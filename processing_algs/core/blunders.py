@@ -67,6 +67,12 @@ class QuadrantCheck:
         self._within += int(np.count_nonzero(direction & (azimuth <= 90.0)))
         self._lettered += int(np.count_nonzero(direction & np.asarray(lettered, dtype=bool)))
 
+    def merge(self, other: QuadrantCheck) -> None:
+        """Take in what was counted over other rows."""
+        self._rows += other._rows
+        self._within += other._within
+        self._lettered += other._lettered
+
     def findings(self) -> list[Finding]:
         """Say what the rows so far look like.
 
@@ -99,9 +105,11 @@ class ResidueCheck:
 
     _CLASSES: Final = 50  # hundredths of a degree in half a degree; wider than the rounding of any file format
 
+    _MILLIONTHS: Final = 1e6  # whole numbers add up to the same sum in any order
+
     def __init__(self) -> None:
-        self._counts = np.zeros(self._CLASSES, dtype=int)
-        self._sums = np.zeros(self._CLASSES)
+        self._counts = np.zeros(self._CLASSES, dtype=np.int64)
+        self._sums = np.zeros(self._CLASSES, dtype=np.int64)
         self._few: set[float] = set()  # the different readings, while they are few
 
     def add(self, written: npt.ArrayLike) -> None:
@@ -124,7 +132,15 @@ class ResidueCheck:
         if len(self._few) < self.ROWS:
             self._few.update(float(value) for value in np.unique(np.round(np.asarray(written, dtype=float), 3)))
         self._counts += np.bincount(place, minlength=self._CLASSES)
-        self._sums += np.bincount(place, weights=residue, minlength=self._CLASSES)
+        whole = np.rint(residue * self._MILLIONTHS)
+        self._sums += np.bincount(place, weights=whole, minlength=self._CLASSES).astype(np.int64)
+
+    def merge(self, other: ResidueCheck) -> None:
+        """Take in what was counted over other rows."""
+        self._counts += other._counts
+        self._sums += other._sums
+        if len(self._few) < self.ROWS:
+            self._few |= other._few
 
     def findings(self) -> list[Finding]:
         """Say what the rows so far look like.
@@ -140,7 +156,7 @@ class ResidueCheck:
         # Class 0 is the honest one. A fraction on the border of two classes is split between them by rounding.
         odd_counts, odd_sums = self._counts[1:], self._sums[1:]
         counts = odd_counts + np.append(odd_counts[1:], 0)
-        sums = odd_sums + np.append(odd_sums[1:], 0.0)
+        sums = odd_sums + np.append(odd_sums[1:], 0)
         best = int(np.argmax(counts))
         agree = int(counts[best])
         if agree < self.SHARE * rows:
@@ -151,7 +167,7 @@ class ResidueCheck:
             told = min(agree, different)
             if agree_by_chance(told, max(different, told)) > self.CHANCE:
                 return []
-        residue = round(float(sums[best]) / agree, 2)
+        residue = round(float(sums[best]) / self._MILLIONTHS / agree, 2)
         return [Finding("looks_corrected", {"rows": rows, "agree": agree, "residue": residue})]
 
 
@@ -357,6 +373,14 @@ class DeclinationCheck:
         self._worst = _farther(self._worst, stated[far], modelled[far])
         self._worst_opposite = _farther(self._worst_opposite, stated[opposite], modelled[opposite])
 
+    def merge(self, other: DeclinationCheck) -> None:
+        """Take in what was found in other rows."""
+        self.checked += other.checked
+        self._far += other._far
+        self._opposite += other._opposite
+        self._worst = _farther(self._worst, *np.array([other._worst]).T)
+        self._worst_opposite = _farther(self._worst_opposite, *np.array([other._worst_opposite]).T)
+
     def findings(self) -> list[Finding]:
         """Say what the rows so far look like.
 
@@ -380,7 +404,9 @@ class DeclinationCheck:
 
 
 def _farther(worst: tuple[float, float], given: FloatArray, model: FloatArray) -> tuple[float, float]:
-    """Choose the pair of declinations that are farthest apart, of the one kept and those of a chunk."""
+    """Choose the pair of declinations that are farthest apart; of equals the least, so that no order matters."""
     pairs = np.vstack([[worst], np.column_stack([given, model])])
-    chosen = pairs[int(np.argmax(np.abs(difference(pairs[:, 0], pairs[:, 1]))))]
+    apart = np.abs(difference(pairs[:, 0], pairs[:, 1]))
+    farthest = pairs[apart == apart.max()]
+    chosen = farthest[np.lexsort((farthest[:, 1], farthest[:, 0]))[0]]
     return float(chosen[0]), float(chosen[1])

@@ -1,11 +1,13 @@
 """Dates as field notebooks give them, and their decimal years."""
 
+from __future__ import annotations
+
 import calendar
 import datetime
 import math
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -350,3 +352,60 @@ def read_dates(values: Iterable[Any], order: str = "iso") -> Dates:
         missing=np.array([isinstance(one, FieldDataError) and one.code == "no_date" for one in found], dtype=bool),
         problems=problems,
     )
+
+
+@dataclass(frozen=True)
+class SaidDates:
+    """What the user said about the dates of the rows.
+
+    Attributes
+    ----------
+    date : datetime.date or None
+        Date of rows that have none of their own. There is no silent today.
+    order : str
+        One of `ORDERS`, as for `read_date`.
+    """
+
+    date: datetime.date | None = None
+    order: str = "iso"
+
+    def any(self, cells: Iterable[Any] | None) -> bool:
+        """Whether any row has a date, readable or not.
+
+        Parameters
+        ----------
+        cells : iterable, shape (n,), or None
+            The rows' own dates.
+        """
+        return self.date is not None or (cells is not None and not all(is_empty(value) for value in cells))
+
+    def read(self, cells: Iterable[Any] | None, length: int) -> Dates:
+        """Read the dates of rows.
+
+        Parameters
+        ----------
+        cells : iterable, shape (n,), or None
+            The rows' own dates.
+        length : int
+            n.
+
+        Returns
+        -------
+        Dates
+            Half widths are 0, not NaN, where there is no date.
+        """
+        if cells is None:
+            one = read_dates([self.date], self.order)
+            found = Dates(
+                date=np.repeat(one.date, length),
+                year=np.repeat(one.year, length),
+                half_width=np.repeat(one.half_width, length),
+                partial=np.repeat(one.partial, length),
+                missing=np.repeat(one.missing, length),
+                problems=[Problem(row, fault.code, fault.values) for fault in one.problems for row in range(length)],
+            )
+        elif self.date is None:
+            found = read_dates(cells, self.order)
+        else:
+            found = read_dates((self.date if is_empty(value) else value for value in cells), self.order)
+        return replace(found, half_width=np.nan_to_num(found.half_width))

@@ -1,5 +1,7 @@
 """Texts that hold a whole attitude, such as N45E/30SE or 045/30, and what a column of them says together."""
 
+from __future__ import annotations
+
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -233,6 +235,17 @@ class ColumnVotes:
             order = found.order(self._over_90)
             if order:
                 self._orders.add(order)
+
+    def copy(self) -> ColumnVotes:
+        """Give votes of their own that say the same."""
+        twin = ColumnVotes(self._over_90, self._letters)
+        twin.merge(self)
+        return twin
+
+    def merge(self, other: ColumnVotes) -> None:
+        """Take in the votes of other rows."""
+        self._orders |= other._orders
+        self._commas |= other._commas
 
     @property
     def pair_order(self) -> str | None:

@@ -10,12 +10,13 @@ from qgis.PyQt.QtCore import QByteArray, QMarginsF, QRectF, QSizeF, Qt
 from qgis.PyQt.QtGui import QImage, QPageSize, QPainter, QPdfWriter
 from qgis.PyQt.QtSvg import QSvgRenderer
 
+from ..core.symbol_numbers import WITH_DIP
 from ..gis.i18n import tr
 from .layer_style import LABEL_GAP_MM, LABEL_PT
 from .lines import LINES, NOT_DRAWN, NUMBERED, specimen
 from .names import line_names, symbol_names
 from .parts import box, elements, number_text
-from .symbols import WITH_DIP, parts_of, reach_mm
+from .symbols import parts_of, reach_mm
 from .type import CAPITALS, MM_PER_PT, SERIF, Look, family
 
 FORMATS = (".svg", ".pdf", ".png")
@@ -72,7 +73,7 @@ def _symbol_entry(symbol, sizes, name):
         half = DIP.width_mm(SHOWN_DIP) / 2, DIP.height_mm / 2
         away = reach_mm(symbol, sizes) + LABEL_GAP_MM + half[0] * abs(sin(toward)) + half[1] * abs(cos(toward))
         x, y = away * sin(toward), -away * cos(toward)
-        picture += _text(DIP, SHOWN_DIP, x, y, "middle")
+        picture += text_element(DIP, SHOWN_DIP, x, y, "middle")
         bounds = (
             min(bounds[0], x - half[0]),
             min(bounds[1], y - half[1]),
@@ -149,7 +150,7 @@ def explanation(title, entries, columns=1):
         for row in range(rows)
     ]
     top = MARGIN + (TITLE.height_mm + 2 * GAP if title else 0.0)
-    pieces = [_text(TITLE, title, MARGIN, MARGIN + TITLE.height_mm / 2 + 0.5, "start")] if title else []
+    pieces = [text_element(TITLE, title, MARGIN, MARGIN + TITLE.height_mm / 2 + 0.5, "start")] if title else []
     left, right = MARGIN, MARGIN + (TITLE.width_mm(title) if title else 0.0)
     for block in blocks:
         wide = max(entry.bounds[2] - entry.bounds[0] for entry in block)
@@ -158,8 +159,8 @@ def explanation(title, entries, columns=1):
         y = top
         for entry, height in zip(block, heights, strict=False):
             pieces.append(_entry(entry, left + wide / 2, y + height / 2))
-            pieces.append(_text(NAME, entry.name, names, y + height / 2, "start"))
-            pieces.append(_text(NUMBER, entry.number, numbers, y + height / 2, "start"))
+            pieces.append(text_element(NAME, entry.name, names, y + height / 2, "start"))
+            pieces.append(text_element(NUMBER, entry.number, numbers, y + height / 2, "start"))
             y += height
         left = numbers + max(NUMBER.width_mm(entry.number) for entry in block) + 2 * GAP
         right = max(right, left - 2 * GAP)
@@ -181,8 +182,23 @@ def _entry(entry, x, y):
     return f'<g transform="translate({across} {down})">{entry.picture}</g>'
 
 
-def _text(look, text, x, middle, anchor):
-    """Set a line of text with the middle of its capitals at a height."""
+def text_element(look, text, x, middle, anchor):
+    """Set a line of text with the middle of its capitals at a height.
+
+    Parameters
+    ----------
+    look : Look
+    text : str
+    x, middle : float
+        Right and down. Units: mm.
+    anchor : str
+        What of the line lies at ``x``: ``start``, ``middle`` or ``end``.
+
+    Returns
+    -------
+    str
+        An SVG element.
+    """
     size = look.size * MM_PER_PT
     faces = ", ".join(f"'{name}'" for name in dict.fromkeys((family(look.families), *look.families)))
     weight = ' font-weight="bold"' if look.bold else ""
@@ -219,7 +235,7 @@ def write_sheet(sheet, path, dpi=300):
         problem = str(error)
     if problem or not path.is_file():
         raise QgsProcessingException(
-            tr("The explanation could not be written to {place}: {reason}").format(place=path, reason=problem)
+            tr("The figure could not be written to {place}: {reason}").format(place=path, reason=problem)
         )
 
 

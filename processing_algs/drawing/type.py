@@ -3,13 +3,14 @@
 from dataclasses import dataclass
 from functools import lru_cache
 
-from qgis.core import Qgis, QgsTextFormat
+from qgis.core import Qgis, QgsTextBufferSettings, QgsTextFormat
 from qgis.PyQt.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF
 
 SANS = ("Helvetica", "Arial", "Liberation Sans", "DejaVu Sans")
 SERIF = ("Liberation Serif", "Times New Roman", "Times", "DejaVu Serif")
 MM_PER_PT = 25.4 / 72
 CAPITALS = 0.73  # height of capitals and figures as a part of the size: sans faces are nearly alike
+HALO_MM = 0.5
 _EM = 200  # pixels of the letters that are measured
 
 
@@ -47,8 +48,8 @@ class Look:
         """Height of its capitals and figures. Units: mm."""
         return self.size * MM_PER_PT * CAPITALS
 
-    def text_format(self, color="#000000"):
-        """Make the format of lettering for QGIS."""
+    def text_format(self, color="#000000", *, halo=False):
+        """Make the format of lettering for QGIS, with white about the letters where it stands on lines."""
         font = self.font()
         found = QgsTextFormat()
         found.setFont(font)
@@ -56,6 +57,13 @@ class Look:
         found.setSize(self.size)
         found.setSizeUnit(Qgis.RenderUnit.Points)
         found.setColor(QColor(color))
+        if halo:
+            rim = QgsTextBufferSettings()
+            rim.setEnabled(True)
+            rim.setSize(HALO_MM)
+            # Alpha of the colour, never opacity of the layer: that would draw the whole sheet into an image.
+            rim.setColor(QColor(255, 255, 255, 190))
+            found.setBuffer(rim)
         return found
 
 

@@ -37,7 +37,8 @@ def tr(text):
     if spoken is None:
         return QCoreApplication.translate(CONTEXT, text)
     translator = spoken[1]
-    return (translator.translate(CONTEXT, text) if translator else "") or text
+    # As bytes: of a str it takes plain ASCII only.
+    return (translator.translate(CONTEXT.encode(), text.encode()) if translator else "") or text
 
 
 def languages():

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..core import attitudes, norths
+from ..core.symbol_numbers import labels, symbol_numbers
 from ..core.words import PLANES
-from ..drawing.symbols import labels, symbol_numbers
 from ..gis import wording
 from ..gis.attitude_columns import AttitudeFields, read_attitudes
 from ..gis.columns import column_or_empty, numbers

@@ -31,9 +31,9 @@ from ..core.notation import (
     parse_numbers,
     read_rows,
 )
+from ..core.symbol_numbers import labels, symbol_numbers
 from ..core.words import KINDS, LINES, POLARITIES, parse_words, read_kinds, read_polarities
 from ..drawing.layer_style import style_attitudes
-from ..drawing.symbols import labels, symbol_numbers
 from ..gis.columns import chunks, column_or_empty, output_rows
 from ..gis.i18n import tr
 from ..gis.north_block import NorthBlock, north_refusal

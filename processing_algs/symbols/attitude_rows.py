@@ -8,8 +8,8 @@ import pyproj
 from ..core import norths, reduction
 from ..core.cells import is_empty
 from ..core.notation import CODES, read_rows
+from ..core.symbol_numbers import CLOSER_KINDS, LINEAR, labels, symbol_numbers, without_approximate
 from ..core.words import LINES, fold, read_kinds, read_polarities
-from ..drawing.symbols import CLOSER_KINDS, labels, symbol_numbers, without_approximate
 from ..gis.attitude_columns import AttitudeFields
 from ..gis.columns import column_or_empty, numbers
 from ..gis.i18n import tr
@@ -22,7 +22,6 @@ NOTATION_OF = {
     "dip_direction": "dip_direction",
     "trend": "line",
 }
-LINEAR = (*LINES, *(closer for closer, kind in CLOSER_KINDS.items() if kind in LINES))
 
 
 @dataclass(frozen=True)

@@ -1,17 +1,10 @@
 """Any layer of attitudes to map symbols."""
 
 from ..base import AgonicAlgorithm
+from ..core.symbol_numbers import APPROXIMATE_OVER, CLOSER_KINDS, VARIANTS
 from ..core.words import KINDS, POLARITIES
 from ..drawing.layer_style import style_attitudes
-from ..drawing.symbols import (
-    ANCHORS,
-    APPROXIMATE_OVER,
-    BAR_MM,
-    CLOSER_KINDS,
-    MIN_STROKE_MM,
-    STROKE_MM,
-    VARIANTS,
-)
+from ..drawing.symbols import ANCHORS, BAR_MM, MIN_STROKE_MM, STROKE_MM
 from ..gis import wording
 from ..gis.attitude_columns import AttitudeFields
 from ..gis.crs import to_pyproj

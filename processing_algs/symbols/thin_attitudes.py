@@ -10,10 +10,10 @@ from qgis.core import QgsProcessingException
 
 from ..base import AgonicAlgorithm
 from ..core.cells import text_of
+from ..core.symbol_numbers import KIND_OF
 from ..core.thinning import plot_scales, ranks
 from ..core.words import KINDS, read_kinds
 from ..drawing.layer_style import style_attitudes, style_options
-from ..drawing.symbols import KIND_OF
 from ..gis.columns import column_or_empty
 from ..gis.i18n import tr
 from ..gis.remarks import Notes

@@ -8,9 +8,10 @@ import numpy as np
 import pyproj
 import pytest
 from agonic.processing_algs.core.errors import FieldDataError
+from agonic.processing_algs.core.symbol_numbers import WITH_DIP
 from agonic.processing_algs.drawing.layer_style import page_azimuth_expression, style_attitudes
 from agonic.processing_algs.drawing.names import symbol_names
-from agonic.processing_algs.drawing.symbols import NO_READING, OTHER, SYMBOLS, WITH_DIP, Sizes, reach_mm, side_mm, svg
+from agonic.processing_algs.drawing.symbols import NO_READING, OTHER, SYMBOLS, Sizes, reach_mm, side_mm, svg
 from qgis.core import (
     QgsCoordinateReferenceSystem,
     QgsExpression,

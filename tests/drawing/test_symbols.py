@@ -7,25 +7,18 @@ from xml.etree import ElementTree
 import numpy as np
 import pytest
 from agonic.processing_algs.core.errors import FieldDataError
-from agonic.processing_algs.core.words import KINDS, LINES, PLANES
-from agonic.processing_algs.drawing.names import symbol_names
-from agonic.processing_algs.drawing.symbols import (
-    ANCHORS,
+from agonic.processing_algs.core.symbol_numbers import (
     CLOSER_KINDS,
     KIND_OF,
-    NO_READING,
-    OTHER,
-    SYMBOLS,
     VARIANTS,
     WITH_DIP,
-    Sizes,
     labels,
-    reach_mm,
-    side_mm,
-    svg,
     symbol_numbers,
     without_approximate,
 )
+from agonic.processing_algs.core.words import KINDS, LINES, PLANES
+from agonic.processing_algs.drawing.names import symbol_names
+from agonic.processing_algs.drawing.symbols import ANCHORS, NO_READING, OTHER, SYMBOLS, Sizes, reach_mm, side_mm, svg
 from hypothesis import given
 from hypothesis import strategies as st
 from qgis.PyQt.QtCore import QByteArray, QRectF

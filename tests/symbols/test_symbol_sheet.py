@@ -7,6 +7,7 @@ from xml.etree import ElementTree
 import numpy as np
 import pytest
 from agonic.processing_algs.core.map_lines import OTHER_LINE
+from agonic.processing_algs.core.symbol_numbers import WITH_DIP
 from agonic.processing_algs.drawing.layer_style import style_attitudes
 from agonic.processing_algs.drawing.lines import NOT_DRAWN, NUMBERED
 from agonic.processing_algs.drawing.names import line_names, symbol_names
@@ -20,7 +21,7 @@ from agonic.processing_algs.drawing.sheet import (
     symbol_entries,
     write_sheet,
 )
-from agonic.processing_algs.drawing.symbols import SYMBOLS, WITH_DIP, Sizes
+from agonic.processing_algs.drawing.symbols import SYMBOLS, Sizes
 from osgeo import gdal
 from qgis.core import QgsProcessingException
 from qgis.PyQt.QtGui import QImage, QPainter
