@@ -47,7 +47,8 @@ class SectionProfile(AgonicAlgorithm):
                 "STEP",
                 tr("Step"),
                 tr(
-                    "Between places where the height is read; 0 is the side of the DEM's cells. Every vertex is read too."
+                    "Between places where the height is read; 0 is the side of the DEM's cells. "
+                    "Every vertex is read too."
                 ),
                 default=0.0,
                 unit="m",
