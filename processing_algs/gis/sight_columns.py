@@ -1,48 +1,14 @@
 """Bearings in columns, and the places they were read at."""
 
 import numpy as np
-from qgis.core import QgsProcessingParameterEnum, QgsProcessingParameterString
 
-from ..core import angles, norths
-from ..core.errors import FieldDataError
-from ..core.notation import CODES, DEFAULT_NULLS, parse_numbers, read_rows
+from ..core import norths
+from ..core.notation import CODES, read_rows
 from .columns import column_or_empty
-from .i18n import tr
 from .places import Places
 from .remarks import Notes
 
-ANGLE_UNIT, NULL_VALUES = "ANGLE_UNIT", "NULL_VALUES"
 NOTHING = "null_value"
-
-
-def add_bearing_notation(algorithm):
-    """Add the parameters that say how bearings are written."""
-    algorithm.add(
-        QgsProcessingParameterEnum(
-            ANGLE_UNIT, tr("Unit of the bearings"), list(angles.UNITS), usesStaticStrings=True, defaultValue="degree"
-        ),
-        tr("degree, gon (400 to the circle) or mil6400 (6400 to the circle)."),
-        advanced=True,
-    )
-    algorithm.add(
-        QgsProcessingParameterString(
-            NULL_VALUES,
-            tr("Numbers that mean no reading"),
-            ",".join(f"{value:g}" for value in DEFAULT_NULLS),
-            optional=True,
-        ),
-        tr("Only for bearings."),
-        advanced=True,
-    )
-
-
-def bearing_refusal(algorithm, parameters, context):
-    """Why these parameters cannot run: a sentence, or None."""
-    try:
-        parse_numbers(algorithm.parameterAsString(parameters, NULL_VALUES, context))
-    except FieldDataError as error:
-        return tr("NULL_VALUES: {entry} is no number.").format(entry=error.values.get("entry", ""))
-    return None
 
 
 class BearingReader:
@@ -50,13 +16,12 @@ class BearingReader:
 
     Parameters
     ----------
-    algorithm, parameters, context
-        Of the run.
+    said : Said
+        With ANGLE_UNIT and NULL_VALUES.
     """
 
-    def __init__(self, algorithm, parameters, context):
-        self._unit = algorithm.word(parameters, ANGLE_UNIT, context)
-        self._nulls = parse_numbers(algorithm.parameterAsString(parameters, NULL_VALUES, context))
+    def __init__(self, said):
+        self._unit, self._nulls = said.ANGLE_UNIT, said.NULL_VALUES
 
     def read(self, chunk, name, notes, *, may_be_empty=False):
         """Read one column.

@@ -120,7 +120,7 @@ class DrawSection(AgonicAlgorithm):
             choice(
                 "FILL",
                 tr("Map units are drawn as"),
-                "",
+                tr("In the colours of the map."),
                 {
                     "stripe": tr("a stripe along the ground"),
                     "fill": tr("areas down to the lower edge"),
@@ -137,7 +137,7 @@ class DrawSection(AgonicAlgorithm):
             number(
                 "TICK",
                 tr("Length of the ticks"),
-                "",
+                tr("Whatever their slope."),
                 default=6.0,
                 unit=tr("mm on paper"),
                 least=0.1,
