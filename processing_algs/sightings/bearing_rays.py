@@ -5,12 +5,13 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..core import fixes, norths, rays
+from ..core import fixes, norths
+from ..core.bearings import read_vertical_angles
 from ..core.cells import is_empty, text_of
+from ..core.places import places_at
 from ..gis.columns import column_or_empty, numbers
 from ..gis.north_block import NorthBlock
 from ..gis.remarks import Notes
-from ..gis.sight_columns import places_at
 
 TARGET, OBSERVER = "target", "observer"
 ELLIPSE = ["semi_major", "semi_minor", "ell_azim"]
@@ -69,12 +70,7 @@ def elevations(chunk, said, notes):
     name, means = said.ANGLE_FIELD, said.ANGLE_MEANS
     if name is None:
         return np.full(len(chunk), np.nan)
-    value, bad = numbers(chunk.column(name), len(chunk))
-    angle = rays.elevation_angle(value, means)
-    low, high = (np.full(len(chunk), limit) for limit in rays.angle_limits(means))
-    bad |= np.isnan(angle) & ~np.isnan(value)
-    notes.add_where(bad, "angle_unused", rejects=False, value=column_or_empty(chunk, name), low=low, high=high)
-    return np.where(bad, np.nan, angle)
+    return read_vertical_angles(chunk.column(name), means, notes, rejects=False)
 
 
 def stations(chunk, locator, said, notes):
@@ -133,7 +129,7 @@ def locate(chunk, known, azimuth, elevation, noted, members, locator, shapes, sa
         if run.is_cancelled:
             break
         north, notes = NorthBlock(said, locator), deepcopy(noted)
-        here = places_at(locator, *shapes.xy(lon, lat))
+        here = places_at(locator.projection, *shapes.xy(lon, lat))
         corrected = north.correct(chunk, here, azimuth, ~notes.rejected, notes)
         found = _solve(known, corrected, elevation, notes, members, north, said)
         moved = 0.0

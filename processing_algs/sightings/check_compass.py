@@ -13,7 +13,7 @@ from ..gis.columns import column_or_empty
 from ..gis.i18n import tr
 from ..gis.north_block import NorthBlock
 from ..gis.remarks import Notes
-from ..gis.sight_columns import BearingReader, known_declination
+from ..gis.sight_columns import BearingReader
 from ..parameters import TABLE, bearing_notation, column, layer, norths, number, report, sink
 from .compass_report import write_report
 from .known_lines import KnownLines, known_lines
@@ -219,8 +219,8 @@ class CheckCompass(AgonicAlgorithm):
             "decl_from": corrected.decl_from.tolist(),
             "read_date": corrected.read_date,
         }
-        decl = known_declination(chunk, here, north, corrected.decl)
-        return Sights(chunk, notes, names, columns, decl, corrected.sigma, north.dates.years(chunk))
+        decl = north.known_declination(chunk, here, corrected.decl)
+        return Sights(chunk, notes, names, columns, decl, corrected.sigma, north.years(chunk))
 
     # -- compasses ----------------------------------------------------------------------------------------------------
 

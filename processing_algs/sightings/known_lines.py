@@ -4,10 +4,10 @@ import numpy as np
 from qgis.core import QgsCoordinateReferenceSystem
 
 from ..core.cells import is_empty, text_of
+from ..core.places import places_at
 from ..gis.columns import column_or_empty, numbers
 from ..gis.i18n import tr
 from ..gis.places import Locator
-from ..gis.sight_columns import places_at
 from ..parameters import POINTS, column, crs, layer, rule
 from .shared import nowhere
 
@@ -135,7 +135,7 @@ class KnownLines:
             found = [self._named(chunk, self._said[key], notes) for key in ("FROM_FIELD", "TO_FIELD")]
         else:
             found = [self._counted(chunk, keys) for keys in (BY_COORDINATES[:2], BY_COORDINATES[2:4])]
-        here, there = (places_at(self.locator, *pair) for pair in found)
+        here, there = (places_at(self.locator.projection, *pair) for pair in found)
         lost = np.isnan(here.lon) | np.isnan(there.lon)
         notes.add_where(lost & ~notes.rejected, "no_position", rejects=True)
         return here, there

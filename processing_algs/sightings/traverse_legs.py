@@ -6,6 +6,7 @@ import numpy as np
 from qgis.core import QgsCoordinateTransform, QgsProcessingException
 
 from ..core import norths, rays
+from ..core.bearings import read_vertical_angles
 from ..core.cells import is_empty, text_of
 from ..gis.columns import Chunk, column_or_empty, numbers
 from ..gis.i18n import tr
@@ -78,14 +79,10 @@ def _lengths(chunk, said, notes):
     field, means = said.ANGLE_FIELD, said.ANGLE_MEANS
     if not field:
         return distance, np.full(count, np.nan), np.full(count, np.nan)
-    angle, bad = numbers(chunk.column(field), count)
-    up = rays.elevation_angle(angle, means)
-    low, high = (np.full(count, f"{limit:.6g}", dtype=object) for limit in rays.angle_limits(means))
-    wrong = bad | (np.isnan(up) & ~np.isnan(angle))
-    notes.add_where(wrong, "slope_range", rejects=True, value=_written(chunk, field), low=low, high=high)
+    up = read_vertical_angles(chunk.column(field), means, notes)
     slope = said.DISTANCE_MEANS == SLOPE
     if slope:
-        notes.add_where(np.isnan(angle) & ~wrong & ~notes.rejected, "no_slope", rejects=False)
+        notes.add_where(np.isnan(up) & ~notes.rejected, "no_slope", rejects=False)
     tilt = np.radians(np.nan_to_num(up))
     length = distance * np.cos(tilt) if slope else distance
     share = said.SIGMA_DISTANCE / 100.0

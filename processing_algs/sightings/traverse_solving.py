@@ -7,10 +7,10 @@ import numpy as np
 from ..core import compass_check, norths, traverse
 from ..core.angles import difference, wrap360
 from ..core.blunders import Finding
+from ..core.places import places_at
 from ..gis.map_shapes import MapShapes
 from ..gis.north_block import NorthBlock
 from ..gis.remarks import Notes, run_warning
-from ..gis.sight_columns import known_declination, places_at
 
 STRONG = 10.0  # residual from which on a misreading is likelier than attraction. Units: degrees
 # Residual, share and number of legs that look as if back bearings were turned round.
@@ -78,7 +78,7 @@ def _lay(legs, said, north, locator, known, centre, stations, notes):
     used = np.where(notes.rejected, np.nan, 1.0)
     turns = traverse.meridian_turn(*stations, *centre)
     shapes = MapShapes(crs_of(said))
-    places = [places_at(locator, *shapes.xy(stations[0][ends], stations[1][ends])) for ends in (at, to)]
+    places = [places_at(locator.projection, *shapes.xy(stations[0][ends], stations[1][ends])) for ends in (at, to)]
     # What is wrong with a row's north is wrong at both of its ends: it is noted and counted for the first.
     again, unsaid = NorthBlock(said, locator), Notes(len(legs.chunk))
     fore = np.where(np.isnan(legs.fore), wrap360(legs.back + 180.0), legs.fore)
@@ -104,7 +104,7 @@ def _lay(legs, said, north, locator, known, centre, stations, notes):
     return Solved(
         corrected,
         at_end.correction,
-        known_declination(legs.chunk, places[0], north, corrected.decl),
+        north.known_declination(legs.chunk, places[0], corrected.decl),
         turns[at],
         attraction,
         step,
