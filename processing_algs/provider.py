@@ -26,6 +26,7 @@ from .sightings.reduce_traverse import ReduceTraverse
 from .sightings.sight_to_terrain import SightToTerrain
 from .symbols.style_attitudes import StyleAttitudes
 from .symbols.style_lines import StyleLines
+from .symbols.style_units import StyleUnits
 from .symbols.symbol_sheet import SymbolSheet
 from .symbols.thin_attitudes import ThinAttitudes
 
@@ -40,6 +41,7 @@ ALGORITHMS = (
     ThinAttitudes,
     SymbolSheet,
     StyleLines,
+    StyleUnits,
     PlanesFromPoints,
     PlanesAlongTraces,
     OutcropTrace,

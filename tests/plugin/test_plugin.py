@@ -75,6 +75,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:structure_contours",
         "agonic:style_attitudes",
         "agonic:style_lines",
+        "agonic:style_units",
         "agonic:sun_azimuths",
         "agonic:symbol_sheet",
         "agonic:thin_attitudes",
