@@ -6,6 +6,7 @@ from qgis.core import QgsApplication
 from qgis.PyQt.QtCore import QCoreApplication, QLocale, QTranslator, QUrl
 from qgis.PyQt.QtGui import QAction, QDesktopServices, QIcon
 
+from ..processing_algs.gis.crs import find_proj_data
 from ..processing_algs.gis.i18n import tr
 from ..processing_algs.provider import ICON, AgonicProvider
 
@@ -35,6 +36,7 @@ class AgonicPlugin:
 
     def initProcessing(self):
         """Give the algorithms to Processing; all that QGIS asks for when it runs without a window."""
+        find_proj_data()
         self.provider = AgonicProvider()
         QgsApplication.processingRegistry().addProvider(self.provider)
 

@@ -73,6 +73,12 @@ class NorthHabits:
 
     Attributes
     ----------
+    magnetic : bool
+        Whether any row is magnetic.
+    needs_date : bool
+        Whether any row's declination depends on a date.
+    has_date : bool
+        Whether any row has a date, readable or not.
     commas : dict of str to CommaVotes
         By role.
     rings : RingColumn
@@ -80,6 +86,9 @@ class NorthHabits:
     places : PlaceCount
     """
 
+    magnetic: bool = False
+    needs_date: bool = False
+    has_date: bool = False
     rings: RingColumn = field(default_factory=RingColumn)
     heights: HeightColumn = field(default_factory=HeightColumn)
     places: PlaceCount = field(default_factory=PlaceCount)
@@ -88,11 +97,19 @@ class NorthHabits:
     def merge(self, other: NorthHabits) -> NorthHabits:
         """Join what two parts of a table say: associative and commutative."""
         return NorthHabits(
+            self.magnetic or other.magnetic,
+            self.needs_date or other.needs_date,
+            self.has_date or other.has_date,
             self.rings.merge(other.rings),
             self.heights.merge(other.heights),
             self.places.merge(other.places),
             {role: votes.merge(other.commas[role]) for role, votes in self.commas.items()},
         )
+
+    @property
+    def undated(self) -> bool:
+        """Whether declinations are wanted and no row has a date: nothing can be reduced."""
+        return self.needs_date and not self.has_date
 
     @cached_property
     def stated(self) -> Mapping[str, Stated]:
@@ -141,7 +158,7 @@ def look_over_north(
     NorthHabits
     """
     length = len(places)
-    found = NorthHabits(RingColumn(in_order=blank == AS_BEFORE), said.column())
+    found = NorthHabits(rings=RingColumn(in_order=blank == AS_BEFORE), heights=said.column())
     for role in NUMBERED:
         if table.get(role) is not None:
             found.commas[role].add(column_of(table[role], length))

@@ -137,38 +137,18 @@ class Habits:
     ----------
     votes : ColumnVotes
         What the text column says about the order of pairs and about commas.
-    magnetic : bool
-        Whether any row is magnetic.
-    needs_date : bool
-        Whether any row's declination depends on a date.
-    has_date : bool
-        Whether any row has a date, readable or not.
     north : NorthHabits
-        What the table says about commas, rings, heights and places.
+        What the table says about north, commas, rings, heights and places.
     """
 
     votes: ColumnVotes
-    magnetic: bool = False
-    needs_date: bool = False
-    has_date: bool = False
     north: NorthHabits = field(default_factory=NorthHabits)
 
     def merge(self, other: Habits) -> Habits:
         """Join the habits of two parts of a table: associative and commutative."""
         votes = self.votes.copy()
         votes.merge(other.votes)
-        return Habits(
-            votes,
-            self.magnetic or other.magnetic,
-            self.needs_date or other.needs_date,
-            self.has_date or other.has_date,
-            self.north.merge(other.north),
-        )
-
-    @property
-    def undated(self) -> bool:
-        """Whether declinations are wanted and no row has a date: nothing can be reduced."""
-        return self.needs_date and not self.has_date
+        return Habits(votes, self.north.merge(other.north))
 
 
 def look_over(table: Table, places: Places, say: Said, first_row: int = 0) -> Habits:
@@ -190,13 +170,7 @@ def look_over(table: Table, places: Places, say: Said, first_row: int = 0) -> Ha
     votes = ColumnVotes(say.over_90, say.letters)
     if say.notation == "text" and table.get("text") is not None:
         votes.add(column_of(table["text"], length))
-    north, _ = true_north.norths_of(table, say.north, length)
-    magnetic = north == correction.MAGNETIC
-    about_north = true_north.look_over(table, places, say.north, first_row)
-    given = true_north.given_declinations(table, say.north, length)[0]
-    needs_date = say.north.model != true_north.GIVEN and bool((magnetic & np.isnan(given)).any())
-    has_date = say.north.dates.any(table.get("date"))
-    return Habits(votes, bool(magnetic.any()), needs_date, has_date, about_north)
+    return Habits(votes, true_north.look_over(table, places, say.north, first_row))
 
 
 @dataclass

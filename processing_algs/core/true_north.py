@@ -259,7 +259,7 @@ def given_declinations(
 
 
 def look_over(table: Table, places: Places, said: SaidNorth, first_row: int = 0) -> NorthHabits:
-    """Look over what a table, or a part of one, says about north, heights and places.
+    """Look over a table, or a part of one, before its rows are read.
 
     Parameters
     ----------
@@ -277,7 +277,12 @@ def look_over(table: Table, places: Places, said: SaidNorth, first_row: int = 0)
     magnetic = norths_of(table, said, length)[0] == correction.MAGNETIC
     in_order = said.ring_blank == AS_BEFORE
     years = said.dates.read(table.get("date"), length).year if in_order else None
-    return look_over_north(table, places, magnetic, said.heights, said.ring_blank, years, first_row)
+    given = given_declinations(table, said, length)[0]
+    found = look_over_north(table, places, magnetic, said.heights, said.ring_blank, years, first_row)
+    found.magnetic = bool(magnetic.any())
+    found.needs_date = said.model != GIVEN and bool((magnetic & np.isnan(given)).any())
+    found.has_date = said.dates.any(table.get("date"))
+    return found
 
 
 def correct(

@@ -19,6 +19,7 @@ from qgis.core import (
 from ..base import DONE, POINTS, READ, REJECTED, WARNED, AgonicAlgorithm
 from ..core import fixes, norths, rays
 from ..core.cells import is_empty, text_of
+from ..core.places import places_at
 from ..gis.columns import Chunk, chunks, column_or_empty, numbers, output_rows, value_rows
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
@@ -27,7 +28,7 @@ from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally
 from ..gis.schema import NOTICED, output_fields
-from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, places_at
+from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
 from ..parameters import norths as north_entries
@@ -415,7 +416,7 @@ class LocateByBearings(AgonicAlgorithm):
             if feedback.isCanceled():
                 break
             north, notes = NorthBlock(self.said(parameters, context, north_entries()), locator), deepcopy(noted)
-            here = places_at(locator, *shapes.xy(lon, lat))
+            here = places_at(locator.projection, *shapes.xy(lon, lat))
             corrected = north.correct(chunk, here, azimuth, ~notes.rejected, notes)
             found = self._solve(known, corrected, elevation, notes, members, north, parameters, context)
             moved = 0.0

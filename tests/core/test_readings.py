@@ -153,7 +153,11 @@ def test_habits_merge_in_any_order(parts):
 
     def facts(habits):
         votes = habits.votes
-        return votes.pair_order, votes.decimal_comma, habits.magnetic, habits.needs_date, habits.has_date
+        north = habits.north
+        rings = {key: (stated.row.tolist(), stated.ring.tolist()) for key, stated in north.stated.items()}
+        commas = {role: part.decimal for role, part in north.commas.items()}
+        told = north.magnetic, north.needs_date, north.has_date, north.undated, north.heights.nulls
+        return votes.pair_order, votes.decimal_comma, told, sorted(rings), commas
 
     assert facts(a.merge(b).merge(c)) == facts(a.merge(b.merge(c))) == facts(c.merge(b).merge(a))
     assert facts(a.merge(a)) == facts(a)
@@ -193,12 +197,12 @@ def test_what_was_noticed_comes_as_values_and_not_as_sentences():
 def test_a_table_without_dates_says_so_before_it_is_read():
     say = said("strike_right")
     table = {"azimuth": [45], "dip": [30]}
-    assert look_over(table, at(1), say).undated
-    assert not look_over({**table, "date": ["2020-01-01"]}, at(1), say).undated
-    assert not look_over({**table, "north": ["true"]}, at(1), say).undated
-    assert not look_over({**table, "declination": [4.0]}, at(1), say).undated
+    assert look_over(table, at(1), say).north.undated
+    assert not look_over({**table, "date": ["2020-01-01"]}, at(1), say).north.undated
+    assert not look_over({**table, "north": ["true"]}, at(1), say).north.undated
+    assert not look_over({**table, "declination": [4.0]}, at(1), say).north.undated
     given_for_all = said("strike_right", north=SaidNorth(model="given", declination=1.0))
-    assert not look_over(table, at(1), given_for_all).undated
+    assert not look_over(table, at(1), given_for_all).north.undated
     assert [one.code for one in reduce_readings(table, at(1), say).noticed] == ["no_date"]
 
 
