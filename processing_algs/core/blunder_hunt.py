@@ -19,6 +19,8 @@ PRIOR: Final = 0.02
 """Share of readings that carry a slip of any kind, before anything is known."""
 OTHER: Final = 0.02
 """Share of readings that are no part of the surface for reasons of their own."""
+REPORTED: Final = 0.25
+"""Chance of a slip from which it is reported: three alarms may be looked at in vain for one blunder that is found."""
 NEAR_NORTH: Final = 10.0
 """Azimuths this near to N-S are not tried for a mirror: it would hardly move them. Units: degrees."""
 MOST_EVIDENCE: Final = 1e6
@@ -352,7 +354,7 @@ def _write(
         row, best = int(rows[place]), int(np.argmax(shares[:, place]))
         found.evidence[row] = likelier[best, place]
         found.expected_dip[row], found.expected_dir[row] = steep[place], toward[place]
-        if shares[:, place].sum() > 0.5:
+        if shares[:, place].sum() > REPORTED:
             order = np.argsort(-shares[:, place], kind="stable")
             strong = [tokens[one] for one in order if shares[one, place] >= 0.2 * shares[best, place]]
             found.tokens[row] = list(dict.fromkeys(strong))
