@@ -75,7 +75,7 @@ def north_roles(said):
     """Fields of the columns about north, by role; None where the user named none."""
     return {
         "north": said.NORTH_FIELD,
-        "compass": said.COMPASS_FIELD,
+        "compass": said.COMPASS_FIELD if "COMPASS_FIELD" in said else None,
         "ring": said.RING_SET_FIELD,
         "declination": said.DECLINATION_FIELD,
         "height": said.HEIGHT_FIELD,
