@@ -18,6 +18,7 @@ from qgis.core import (
 
 from ..base import DONE, POINTS, READ, REJECTED, WARNED, AgonicAlgorithm
 from ..core import fixes, norths, rays
+from ..core.bearings import read_vertical_angles
 from ..core.cells import is_empty, text_of
 from ..core.places import places_at
 from ..gis.columns import Chunk, chunks, column_or_empty, numbers, output_rows, value_rows
@@ -354,12 +355,7 @@ class LocateByBearings(AgonicAlgorithm):
         if name is None:
             return np.full(len(chunk), np.nan)
         means = self.word(parameters, self.ANGLE_MEANS, context)
-        value, bad = numbers(chunk.column(name), len(chunk))
-        angle = rays.elevation_angle(value, means)
-        low, high = (np.full(len(chunk), limit) for limit in rays.angle_limits(means))
-        bad |= np.isnan(angle) & ~np.isnan(value)
-        notes.add_where(bad, "angle_unused", rejects=False, value=column_or_empty(chunk, name), low=low, high=high)
-        return np.where(bad, np.nan, angle)
+        return read_vertical_angles(chunk.column(name), means, notes, rejects=False)
 
     def _stations(self, chunk, notes, locator, parameters, context):
         places = locator.places(chunk)

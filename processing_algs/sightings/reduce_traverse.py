@@ -22,6 +22,7 @@ from qgis.core import (
 from ..base import DONE, READ, REJECTED, WARNED, AgonicAlgorithm
 from ..core import compass_check, norths, rays, traverse
 from ..core.angles import difference, wrap360
+from ..core.bearings import read_vertical_angles
 from ..core.blunders import Finding
 from ..core.cells import is_empty, text_of
 from ..core.places import places_at
@@ -485,15 +486,10 @@ class ReduceTraverse(AgonicAlgorithm):
         field = self.field(parameters, self.ANGLE_FIELD, context)
         if not field:
             return distance, np.full(count, np.nan), np.full(count, np.nan)
-        angle, bad = numbers(chunk.column(field), count)
-        means = self.word(parameters, self.ANGLE_MEANS, context)
-        up = rays.elevation_angle(angle, means)
-        low, high = (np.full(count, f"{limit:.6g}", dtype=object) for limit in rays.angle_limits(means))
-        wrong = bad | (np.isnan(up) & ~np.isnan(angle))
-        notes.add_where(wrong, "slope_range", rejects=True, value=_written(chunk, field), low=low, high=high)
+        up = read_vertical_angles(chunk.column(field), self.word(parameters, self.ANGLE_MEANS, context), notes)
         slope = self.word(parameters, self.DISTANCE_MEANS, context) == SLOPE
         if slope:
-            notes.add_where(np.isnan(angle) & ~wrong & ~notes.rejected, "no_slope", rejects=False)
+            notes.add_where(np.isnan(up) & ~notes.rejected, "no_slope", rejects=False)
         tilt = np.radians(np.nan_to_num(up))
         length = distance * np.cos(tilt) if slope else distance
         share = self.number(parameters, self.SIGMA_DISTANCE, context) / 100.0
