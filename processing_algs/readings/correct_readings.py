@@ -35,7 +35,6 @@ from ..gis.survey import key_is_unique
 from ..parameters import norths as north_entries
 from .readings_report import write_report
 
-FIELDS = [*ATTITUDE, *NOTICED]
 CORRECTED = (
     "strike",
     "dip_dir",
@@ -43,15 +42,8 @@ CORRECTED = (
     "azim_map",
 )  # our own output: correcting it again would double the correction
 MARKS = ("azim_read", "correction")  # fields that tell our own output
-LOOKED_AT = (
-    "text",
-    "north",
-    "compass",
-    "ring",
-    "date",
-    "declination",
-    "height",
-)  # columns whose habits are collected before the run
+# Columns whose habits are collected before the run.
+LOOKED_AT = ("text", "north", "compass", "ring", "date", "declination", "height")
 
 
 ROLES = {
@@ -296,9 +288,10 @@ class CorrectReadings(AgonicAlgorithm):
         roles = {role: self.field(parameters, key, context) for role, key in ROLES.items()} | north_roles(said)
         habits = self._look_over(parameters, context, feedback, source, locator, say, roles)
 
+        added = [*ATTITUDE, *(["index_err"] if say.north.checks else []), *NOTICED]
         fields, renamed = output_fields(
             source.fields(),
-            FIELDS,
+            added,
             short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
             key_is_unique=key_is_unique(source, self.parameterAsVectorLayer(parameters, self.INPUT, context), feedback),
         )
@@ -311,7 +304,7 @@ class CorrectReadings(AgonicAlgorithm):
                 before += len(chunk)
                 notes = Notes(len(chunk), found.noticed)
                 columns = {**found.columns, "read_date": to_qt(found.columns["read_date"]), **notes.columns()}
-                writer.add(chunk.geometries, output_rows(chunk, FIELDS, columns))
+                writer.add(chunk.geometries, output_rows(chunk, added, columns))
                 tally.add(chunk.ids, found)
                 account.merge(found.account)
         self._say_what_happened(feedback, tally, account)
