@@ -13,15 +13,20 @@ import numpy as np
 import numpy.typing as npt
 
 from .angles import FloatArray, wrap360
-from .cells import column_of, is_empty
+from .cells import column_of, is_empty, numbers
 from .notation import DEFAULT_NULLS, Readings, read_rows
 from .noticed import Notes
-from .symbol_numbers import LINEAR
-from .words import LINES, read_kinds, read_polarities
+from .symbol_numbers import CLOSER_KINDS, LINEAR
+from .words import LINES, fold, read_kinds, read_polarities
 
 Bools = npt.NDArray[np.bool_]
 Texts = npt.NDArray[np.object_]
 Table = Mapping[str, Any]
+
+
+def closer_words() -> dict[str, str]:
+    """Closer words for kinds, such as spaced_cleavage, and the kinds they belong to."""
+    return {fold(word): kind for word, kind in CLOSER_KINDS.items()}
 
 
 @dataclass(frozen=True)
@@ -34,7 +39,7 @@ class SaidAttitudes:
         What the column ``strike`` holds for planes: ``strike_right``, ``strike_left``, ``dip_direction``; ``line``
         where all rows are lines.
     kind_words, polarity_words : mapping of str to str
-        The writer's own words, from `words.parse_words`.
+        The writer's own words, from `words.parse_words`; by default the closer words we draw symbols for.
     kind_default : str
         Kind of rows that do not say theirs, or say it by a word that is not known.
     null_values : tuple of float
@@ -42,7 +47,7 @@ class SaidAttitudes:
     """
 
     notation: str = "strike_right"
-    kind_words: Mapping[str, str] = field(default_factory=dict)
+    kind_words: Mapping[str, str] = field(default_factory=closer_words)
     kind_default: str = "other_plane"
     polarity_words: Mapping[str, str] = field(default_factory=dict)
     null_values: tuple[float, ...] = DEFAULT_NULLS
@@ -144,5 +149,5 @@ def read_attitudes(table: Table, said: SaidAttitudes, notes: Notes) -> AttitudeC
 
 def _nothing(cells: npt.NDArray[Any], said: SaidAttitudes) -> Bools:
     """Cells that hold nothing, or a number that stands for it."""
-    nulls = frozenset(said.null_values)
-    return np.array([is_empty(cell) or (isinstance(cell, float) and cell in nulls) for cell in cells], dtype=bool)
+    values, bad = numbers(cells, len(cells))
+    return ~bad & (np.isnan(values) | np.isin(values, said.null_values))

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any, Final, NamedTuple, Protocol
+from typing import Any, Final, NamedTuple, Protocol, TypeVar
 
 import numpy as np
 import numpy.typing as npt
@@ -65,6 +65,9 @@ class Noticed(NamedTuple):
     code: str
     rejects: bool
     values: dict[str, Any]
+
+
+Kind = TypeVar("Kind", bound="Notes")
 
 
 class Notes:
@@ -150,6 +153,27 @@ class Notes:
             row = int(rows[part])
             for one in parts.found[part].values():
                 self.add(row, one.code, rejects=one.rejects and row not in done, **one.values)
+
+    def at(self: Kind, rows: npt.ArrayLike) -> Kind:
+        """Notes of rows that go out, from those of the rows that came in.
+
+        Parameters
+        ----------
+        rows : array_like of int, shape (m,)
+            Row that each of them comes from; a row may stand several times, or not at all.
+
+        Returns
+        -------
+        Kind
+            Of the same kind as these, of length m.
+        """
+        rows = np.asarray(rows, dtype=int)
+        notes = type(self)(len(rows))
+        for place, row in enumerate(rows.tolist()):
+            for one in self.found.get(row, {}).values():
+                notes.add(place, one.code, rejects=one.rejects, **one.values)
+        notes.rejected = self.rejected[rows].copy()
+        return notes
 
     def forget(self, rows: Iterable[int]) -> None:
         """Forget what was noticed about rows that turn out to be none of ours; they count as neither warned nor bad."""

@@ -25,7 +25,7 @@ from .notation import DEFAULT_NULLS, ColumnVotes, Readings, parse_numbers, read_
 from .noticed import Notes, Noticed
 from .places import Places
 from .symbol_numbers import labels, symbol_numbers
-from .true_north import NorthAccount, SaidNorth
+from .true_north import NorthAccount, NorthHabits, SaidNorth
 from .words import KINDS, LINES, NORTHS, POLARITIES, parse_words
 
 ROLES: Final = ("azimuth", "dip", "side", "text", "rake", "kind", "polarity", *true_north.ROLES)
@@ -136,38 +136,21 @@ class Habits:
     ----------
     votes : ColumnVotes
         What the text column says about the order of pairs and about commas.
-    magnetic : bool
-        Whether any row is magnetic.
-    needs_date : bool
-        Whether any row's declination depends on a date.
-    has_date : bool
-        Whether any row has a date, readable or not.
+    north : NorthHabits
     """
 
     votes: ColumnVotes
-    magnetic: bool = False
-    needs_date: bool = False
-    has_date: bool = False
+    north: NorthHabits = field(default_factory=NorthHabits)
 
     def merge(self, other: Habits) -> Habits:
         """Join the habits of two parts of a table: associative and commutative."""
         votes = self.votes.copy()
         votes.merge(other.votes)
-        return Habits(
-            votes,
-            self.magnetic or other.magnetic,
-            self.needs_date or other.needs_date,
-            self.has_date or other.has_date,
-        )
-
-    @property
-    def undated(self) -> bool:
-        """Whether declinations are wanted and no row has a date: nothing can be reduced."""
-        return self.needs_date and not self.has_date
+        return Habits(votes, self.north.merge(other.north))
 
     def settled(self, say: Said) -> bool:
         """Whether further rows can change nothing that matters: there is no need to look over them."""
-        return say.notation != "text" and self.magnetic and self.has_date
+        return say.notation != "text" and self.north.settled
 
 
 def look_over(table: Table, places: Places, say: Said) -> Habits:
@@ -187,11 +170,7 @@ def look_over(table: Table, places: Places, say: Said) -> Habits:
     votes = ColumnVotes(say.over_90, say.letters)
     if say.notation == "text" and table.get("text") is not None:
         votes.add(column_of(table["text"], length))
-    north, _ = true_north.norths_of(table, say.north, length)
-    magnetic = north == correction.MAGNETIC
-    given, _ = true_north.given_declinations(table, say.north, length)
-    needs_date = say.north.model != true_north.GIVEN and bool((magnetic & np.isnan(given)).any())
-    return Habits(votes, bool(magnetic.any()), needs_date, say.north.dates.any(table.get("date")))
+    return Habits(votes, true_north.look_over(table, length, say.north))
 
 
 @dataclass

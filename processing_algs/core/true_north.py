@@ -87,6 +87,41 @@ def _between(source: CRS, target: CRS) -> Transformer:
     return Transformer.from_crs(source, target, always_xy=True)
 
 
+@dataclass(frozen=True)
+class NorthHabits:
+    """What a whole table says about north before its rows are read; those of parts merge, in any order.
+
+    Attributes
+    ----------
+    magnetic : bool
+        Whether any row is magnetic.
+    needs_date : bool
+        Whether any row's declination depends on a date.
+    has_date : bool
+        Whether any row has a date, readable or not.
+    """
+
+    magnetic: bool = False
+    needs_date: bool = False
+    has_date: bool = False
+
+    def merge(self, other: NorthHabits) -> NorthHabits:
+        """Join the habits of two parts of a table: associative and commutative."""
+        return NorthHabits(
+            self.magnetic or other.magnetic, self.needs_date or other.needs_date, self.has_date or other.has_date
+        )
+
+    @property
+    def undated(self) -> bool:
+        """Whether declinations are wanted and no row has a date: nothing can be reduced."""
+        return self.needs_date and not self.has_date
+
+    @property
+    def settled(self) -> bool:
+        """Whether further rows can change nothing that matters: there is no need to look over them."""
+        return self.magnetic and self.has_date
+
+
 @dataclass
 class NorthAccount:
     """What was done about north over a run. Two of them add up, in either order.
@@ -211,6 +246,28 @@ def given_declinations(table: Table, said: SaidNorth, length: int) -> tuple[Floa
     if said.model == GIVEN and said.declination is not None:
         given = np.where(np.isnan(given) & ~bad, said.declination, given)
     return given, bad
+
+
+def look_over(table: Table, length: int, said: SaidNorth) -> NorthHabits:
+    """Look over a table, or a part of one, before its rows are read.
+
+    Parameters
+    ----------
+    table : mapping of str to column, shape (n,)
+        The columns of `ROLES` that there are.
+    length : int
+        n.
+    said : SaidNorth
+
+    Returns
+    -------
+    NorthHabits
+    """
+    norths, _ = norths_of(table, said, length)
+    magnetic = norths == correction.MAGNETIC
+    given, _ = given_declinations(table, said, length)
+    needs_date = said.model != GIVEN and bool((magnetic & np.isnan(given)).any())
+    return NorthHabits(bool(magnetic.any()), needs_date, said.dates.any(table.get("date")))
 
 
 def correct(

@@ -1,13 +1,13 @@
 """What was noticed about rows: codes for machines, sentences for people, counts for the run."""
 
-from collections import Counter, defaultdict
-
 import numpy as np
 
+from ..core import noticed
+from ..core.noticed import OK, REJECTED, WARNING
 from .i18n import tr
 
-OK, WARNING, REJECTED = "ok", "warning", "rejected"
-FIRST = 10  # row ids named in a summary
+__all__ = ["LONGEST", "OK", "REJECTED", "WARNING", "Notes", "Tally", "run_sentences", "run_warning", "sentences"]
+
 LONGEST = 254  # characters of a remark: what a Shapefile holds
 
 
@@ -44,7 +44,7 @@ def sentences():
         ),
         "comma_unclear": tr('The comma in "{value}" may be decimal or may part two numbers.'),
         "kind_conflict": tr("The kind is a plane but the reading is a line, or the other way round ({value})."),
-        "axis_not_direction": tr("{value} is a line with two ends; a trend or dip direction has one."),
+        "axis_not_direction": tr("{value} is a line with two ends; a bearing, trend or dip direction has one."),
         "kind_unknown": tr('The kind "{value}" is not known; read as {used}.'),
         "polarity_unknown": tr('The polarity "{value}" is not known; taken as unknown.'),
         "quality_unreadable": tr('The quality "{value}" is no number of degrees; the reading is taken as good.'),
@@ -296,52 +296,16 @@ def run_warning(finding):
     return finding.code, run_sentences()[finding.code].format_map(_Shown(finding.values))
 
 
-class Notes:
-    """What was noticed in one chunk of rows.
+class Notes(noticed.Notes):
+    """What was noticed in one chunk of rows, and the sentences for it.
 
     Parameters
     ----------
     length : int
         Number of rows.
-
-    Attributes
-    ----------
-    rejected : ndarray of bool, shape (n,)
-        Rows that have no result.
-    found : dict
-        Index of a row to what was noticed there: code to (sentence, whether it rejects the row).
+    noticed : iterable of Noticed
+        What is known about them already.
     """
-
-    def __init__(self, length):
-        self.rejected = np.zeros(length, dtype=bool)
-        self.found = defaultdict(dict)
-        self._sentences = sentences()
-
-    def add(self, row, code, *, rejects, **values):
-        """Note something about one row.
-
-        Parameters
-        ----------
-        row : int
-            Index in the chunk.
-        code : str
-        rejects : bool
-            Whether the row can have no result.
-        **values
-            What the sentence names.
-        """
-        text = self._sentences[code].format_map(_Shown(values)).strip()
-        self.found[int(row)].setdefault(code, (text, rejects))
-        self.rejected[row] |= rejects
-
-    def add_where(self, mask, code, *, rejects, **columns):
-        """Note the same about many rows, each with its own values from columns of shape (n,)."""
-        for row in np.flatnonzero(mask):
-            self.add(row, code, rejects=rejects, **{name: column[row] for name, column in columns.items()})
-
-    def kept(self, values):
-        """Values of n rows as a list, with None for the rows that are rejected so far."""
-        return [None if gone else value for gone, value in zip(self.rejected.tolist(), values, strict=True)]
 
     def columns(self):
         """Status, codes and remarks of every row.
@@ -352,14 +316,15 @@ class Notes:
             Columns ``status``, ``code`` and ``remark``: lists of length n. Code and remark are None where nothing was
             noticed.
         """
-        length = len(self.rejected)
-        status, code, remark = [OK] * length, [None] * length, [None] * length
+        remark, words = [None] * len(self), sentences() if self.found else {}
         for row, found in self.found.items():
-            status[row] = REJECTED if self.rejected[row] else WARNING
-            code[row] = ";".join(found)
-            text = " ".join(sentence for sentence, _ in found.values())
+            text = " ".join(_sentence(one, words) for one in found.values())
             remark[row] = text if len(text) <= LONGEST else text[: LONGEST - 3] + "..."
-        return {"status": status, "code": code, "remark": remark}
+        return {"status": self.status(), "code": self.codes(), "remark": remark}
+
+
+def _sentence(one, words):
+    return words[one.code].format_map(_Shown(one.values)).strip()
 
 
 class _Shown(dict):
@@ -371,7 +336,7 @@ class _Shown(dict):
             return _column_names()[value]
         if key in ("unit_hint", "suggestion", "left_hand"):
             return _hint(key).format(value=value) if value else ""
-        return f"{float(value):.6g}" if isinstance(value, float | np.floating) else value
+        return f"{float(value):.6g}" if isinstance(value, (float, np.floating)) else value
 
 
 def _column_names():
@@ -381,6 +346,7 @@ def _column_names():
         "side": tr("dip letter"),
         "text": tr("attitude"),
         "rake": tr("rake"),
+        "angle": tr("vertical angle"),
     }
 
 
@@ -392,42 +358,12 @@ def _hint(key):
     }[key]
 
 
-class Tally:
-    """Counts over a whole run, by status and by code."""
+class Tally(noticed.Tally):
+    """Counts over a whole run, by status and by code, and the lines that say them."""
 
-    def __init__(self):
-        self.read = 0
-        self.status = Counter()
-        self.codes = Counter()
-        self.first = defaultdict(list)
-        self.rejecting = set()
-        self.example = {}
-
-    @property
-    def done(self):
-        """Rows with a result."""
-        return self.status[OK] + self.status[WARNING]
-
-    def add(self, ids, notes):
-        """Count the rows of a chunk.
-
-        Parameters
-        ----------
-        ids : array_like of int, shape (n,)
-        notes : Notes
-        """
-        rejected = int(notes.rejected.sum())
-        self.read += len(notes.rejected)
-        self.status.update({REJECTED: rejected, WARNING: len(notes.found) - rejected})
-        self.status[OK] = self.read - self.status[REJECTED] - self.status[WARNING]
-        for row in sorted(notes.found):
-            for code, (sentence, rejects) in notes.found[row].items():
-                self.codes[code] += 1
-                self.example.setdefault(code, sentence)
-                if rejects:
-                    self.rejecting.add(code)
-                if len(self.first[code]) < FIRST:
-                    self.first[code].append(int(ids[row]))
+    def sentence(self, code):
+        """What was noticed by this code in the row with the least id, as a sentence."""
+        return _sentence(self.example[code][1], sentences())
 
     def lines(self):
         """One line a code: how many rows and which come first.

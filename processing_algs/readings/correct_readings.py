@@ -1,8 +1,5 @@
 """Raw compass readings to true attitudes: the main job."""
 
-from dataclasses import dataclass
-
-import numpy as np
 from qgis.core import (
     Qgis,
     QgsProcessingException,
@@ -18,25 +15,17 @@ from qgis.core import (
 )
 
 from ..base import DONE, POINTS, READ, REJECTED, WARNED, AgonicAlgorithm
-from ..core import angles, correction, norths, reduction
-from ..core.blunders import QuadrantCheck, ResidueCheck
+from ..core import angles, readings
 from ..core.errors import FieldDataError
-from ..core.notation import (
-    CODES,
-    DEFAULT_NULLS,
-    NOTATIONS,
-    PAIR_MEANS,
-    RAKE_MEANS,
-    ColumnVotes,
-    parse_numbers,
-    read_rows,
-)
-from ..core.symbol_numbers import labels, symbol_numbers
-from ..core.words import KINDS, LINES, POLARITIES, parse_words, read_kinds, read_polarities
+from ..core.notation import DEFAULT_NULLS, NOTATIONS, PAIR_MEANS, RAKE_MEANS, ColumnVotes, parse_numbers
+from ..core.places import nowhere
+from ..core.readings import Account, reduce_readings
+from ..core.words import KINDS, POLARITIES, parse_words
 from ..drawing.layer_style import style_attitudes
-from ..gis.columns import chunks, column_or_empty, output_rows
+from ..gis.columns import chunks, output_rows
+from ..gis.dates import to_qt
 from ..gis.i18n import tr
-from ..gis.north_block import NorthBlock, north_refusal
+from ..gis.north_block import north_refusal, north_roles, refuse_undated, said_north
 from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally, run_warning
@@ -54,55 +43,18 @@ CORRECTED = (
     "azim_map",
 )  # our own output: correcting it again would double the correction
 MARKS = ("azim_read", "correction")  # fields that tell our own output
+LOOKED_AT = ("text", "north", "date", "declination")  # columns whose habits are collected before the run
 
 
-@dataclass
-class Columns:
-    """Names of the input's fields with the readings, None where there is none, and how to read them."""
-
-    notation: str
-    azimuth: str | None
-    dip: str | None
-    side: str | None
-    text: str | None
-    rake: str | None
-    kind: str | None
-    polarity: str | None
-    kind_words: dict
-    kind_default: str
-    polarity_words: dict
-    reading: dict  # what read_rows takes beside the columns
-    votes: ColumnVotes
-    sigma: float
-
-    @property
-    def names(self):
-        """Names of the fields it reads."""
-        return [self.azimuth, self.dip, self.side, self.text, self.rake, self.kind, self.polarity]
-
-
-class RunChecks:
-    """Looks for the classic blunders over a whole run.
-
-    Parameters
-    ----------
-    columns : Columns
-    """
-
-    def __init__(self, columns):
-        self._per_unit = angles.UNITS[columns.reading["unit"]]
-        self._quadrants, self._residues = QuadrantCheck(), ResidueCheck()
-
-    def add(self, readings, norths, notes):
-        """Take in the rows of a chunk that have a result."""
-        good = ~notes.rejected & ~np.isnan(readings.azimuth)
-        plain = good & ~readings.lettered
-        self._quadrants.add(readings.azimuth[plain])
-        self._residues.add(readings.azimuth[plain & (norths == correction.MAGNETIC)] / self._per_unit)
-
-    def warnings(self):
-        """List what was found, as (code, sentence)."""
-        return [run_warning(found) for check in (self._quadrants, self._residues) for found in check.findings()]
+ROLES = {
+    "azimuth": "AZIMUTH_FIELD",
+    "dip": "DIP_FIELD",
+    "side": "SIDE_FIELD",
+    "text": "TEXT_FIELD",
+    "rake": "RAKE_FIELD",
+    "kind": "KIND_FIELD",
+    "polarity": "POLARITY_FIELD",
+}
 
 
 class CorrectReadings(AgonicAlgorithm):
@@ -331,9 +283,10 @@ class CorrectReadings(AgonicAlgorithm):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         locator = Locator(source.sourceCrs())
-        columns = self._columns(parameters, context, feedback)
-        north = NorthBlock(self.said(parameters, context, north_entries()), locator)
-        self._look_over(parameters, context, feedback, source, columns, north)
+        said = self.said(parameters, context, north_entries())
+        say = self._say(parameters, context, feedback, said_north(said))
+        roles = {role: self.field(parameters, key, context) for role, key in ROLES.items()} | north_roles(said)
+        habits = self._look_over(parameters, context, feedback, source, say, roles)
 
         fields, renamed = output_fields(
             source.fields(),
@@ -342,152 +295,23 @@ class CorrectReadings(AgonicAlgorithm):
             key_is_unique=key_is_unique(source, self.parameterAsVectorLayer(parameters, self.INPUT, context), feedback),
         )
         self.report_renamed(renamed, feedback)
-        tally, checks = Tally(), RunChecks(columns)
+        tally, account = Tally(), Account()
         writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, source.wkbType(), source.sourceCrs())
         with writer:
             for chunk in chunks(source, feedback, start=10.0):
-                notes = Notes(len(chunk))
-                result = self._attitudes(chunk, columns, north, locator, notes, checks)
-                writer.add(chunk.geometries, output_rows(chunk, FIELDS, result))
-                tally.add(chunk.ids, notes)
-        return self._conclude(parameters, context, feedback, writer, tally, north, columns, checks, renamed)
-
-    def _columns(self, parameters, context, feedback):
-        """The user's say on the readings."""
-        name, word, text = self.field, self.word, self.parameterAsString
-        notation = word(parameters, self.NOTATION, context)
-        over_90 = self.parameterAsBool(parameters, self.OVER_90, context)
-        kind_default = word(parameters, self.KIND_DEFAULT, context)
-        if notation == "line" and kind_default not in LINES:
-            kind_default = LINES[0]
-            feedback.pushInfo(
-                tr("Rows that do not say their kind are read as {kind}, since the notation is line.").format(
-                    kind=kind_default
-                )
-            )
-        return Columns(
-            notation=notation,
-            azimuth=name(parameters, self.AZIMUTH_FIELD, context),
-            dip=name(parameters, self.DIP_FIELD, context),
-            side=name(parameters, self.SIDE_FIELD, context),
-            text=name(parameters, self.TEXT_FIELD, context),
-            rake=name(parameters, self.RAKE_FIELD, context),
-            kind=name(parameters, self.KIND_FIELD, context),
-            polarity=name(parameters, self.POLARITY_FIELD, context),
-            kind_words=parse_words(text(parameters, self.KIND_WORDS, context), KINDS),
-            kind_default=kind_default,
-            votes=ColumnVotes(over_90),
-            sigma=self.number(parameters, self.SIGMA_READING, context),
-            polarity_words=parse_words(text(parameters, self.POLARITY_WORDS, context), POLARITIES),
-            reading={
-                "unit": word(parameters, self.ANGLE_UNIT, context),
-                "null_values": parse_numbers(text(parameters, self.NULL_VALUES, context)),
-                "pair_means": word(parameters, self.PAIR_MEANS, context),
-                "rake_means": word(parameters, self.RAKE_MEANS, context),
-                "over_90": over_90,
-            },
-        )
-
-    def _look_over(self, parameters, context, feedback, source, columns, north):
-        """First pass: collect the column's habits, and refuse what cannot go well before any file is touched."""
-        names = [columns.text, *north.fields]
-        for chunk in chunks(source, feedback, fields=names, geometry=False, stop=10.0):
-            north.survey(chunk)
-            if columns.text:
-                columns.votes.add(chunk.column(columns.text))
-            elif north.surveyed:
-                break
-        if not feedback.isCanceled():
-            north.refuse_undated()
-        present = {field.name().lower() for field in source.fields()}
-        if (
-            north.magnetic
-            and (columns.azimuth or "").lower() in CORRECTED
-            and present.issuperset(MARKS)
-            and not self.parameterAsBool(parameters, self.FORCE, context)
-        ):
-            raise QgsProcessingException(
-                tr(
-                    "The field {name} of this layer was already corrected to true north (the layer has azim_read and "
-                    "correction). Use azim_read, set NORTH to true, or set FORCE to go on."
-                ).format(name=columns.azimuth)
-            )
-
-    def _attitudes(self, chunk, columns, north, locator, notes, checks):
-        """All our columns for one chunk."""
-        places = locator.places(chunk)
-        kind, unknown = read_kinds(column_or_empty(chunk, columns.kind), columns.kind_words, columns.kind_default)
-        notes.add_where(unknown, "kind_unknown", rejects=False, value=column_or_empty(chunk, columns.kind), used=kind)
-        polarity, unknown = read_polarities(column_or_empty(chunk, columns.polarity), columns.polarity_words)
-        notes.add_where(unknown, "polarity_unknown", rejects=False, value=column_or_empty(chunk, columns.polarity))
-
-        readings = read_rows(
-            columns.notation,
-            *(chunk.column(name) for name in (columns.azimuth, columns.dip, columns.side, columns.text, columns.rake)),
-            np.isin(kind, LINES),
-            votes=columns.votes,
-            **columns.reading,
-        )
-        for problem in readings.problems:
-            notes.add(problem.row, problem.code, rejects=CODES[problem.code].rejects, **problem.values)
-        polarity = np.where(readings.overturned, "overturned", polarity)
-
-        # A horizontal plane and a vertical line are the same whatever north they were read from.
-        level = np.where(readings.is_line & np.isnan(readings.rake), 90.0, 0.0)
-        matters = ~notes.rejected & (readings.dip != level)
-        corrected = north.correct(chunk, places, readings.azimuth, matters, notes)
-        notes.add_where(np.isnan(places.lon) & ~notes.rejected, "no_position", rejects=False)
-        checks.add(readings, corrected.norths, notes)
-
-        known = np.where(notes.rejected, np.nan, 1.0)
-        found = reduction.attitudes_of(
-            corrected.true * known,
-            readings.to_strike,
-            readings.dip * known,
-            readings.rake,
-            readings.is_line,
-            columns.sigma,
-            corrected.sigma,
-        )
-        converg = azim_map = np.full(len(chunk), np.nan)
-        if locator.projection is not None:
-            page = norths.page_axes(locator.projection, places.own_lon, places.own_lat)
-            converg, azim_map = page.convergence() * known, page.page_azimuth(found.azimuth)
-        return {
-            "kind": kind,
-            "polarity": np.where(readings.is_line, None, polarity),
-            "azim_read": readings.azimuth * known,
-            "decl": corrected.decl * known,
-            "ring_set": corrected.ring_set * known,
-            "correction": corrected.correction * known,
-            "strike": found.strike,
-            "dip": found.dip,
-            "dip_dir": found.dip_dir,
-            "trend": found.trend,
-            "plunge": found.plunge,
-            "converg": converg,
-            "azim_map": azim_map,
-            "sig_az": found.sig_az,
-            "sig_pole": found.sig_pole,
-            "decl_from": notes.kept(corrected.decl_from),
-            "read_date": notes.kept(corrected.read_date),
-            "method": notes.kept(["compass"] * len(chunk)),
-            "symbol": notes.kept(symbol_numbers(kind, found.inclination, polarity)),
-            "label": labels(found.inclination),
-            **notes.columns(),
-        }
-
-    def _conclude(self, parameters, context, feedback, writer, tally, north, columns, checks, renamed):
-        """Say what happened, write the report, return the results."""
-        warnings = [*checks.warnings(), *north.warnings()]
-        tally.report(feedback)
-        for _, sentence in warnings:
-            feedback.pushWarning(sentence)
+                found = reduce_readings(chunk.table(roles), locator.places(chunk), say, habits)
+                notes = Notes(len(chunk), found.noticed)
+                columns = {**found.columns, "read_date": to_qt(found.columns["read_date"]), **notes.columns()}
+                writer.add(chunk.geometries, output_rows(chunk, FIELDS, columns))
+                tally.add(chunk.ids, found)
+                account.merge(found.account)
+        self._say_what_happened(feedback, tally, account)
         self.style(context, writer.destination, style_attitudes)
-        low, high = north.decl_range
         report = self.parameterAsFileOutput(parameters, self.REPORT, context)
         if report and not feedback.isCanceled():
-            write_report(self.run_outputs.file(report), tally, warnings, north, columns, renamed)
+            grid = said_north(said).grid or locator.projection
+            write_report(self.run_outputs.file(report), tally, account, say, "" if grid is None else grid.name, renamed)
+        low, high = account.north.decl_range
         return {
             self.OUTPUT: writer.destination,
             self.REPORT: report or None,
@@ -498,3 +322,60 @@ class CorrectReadings(AgonicAlgorithm):
             self.DECL_MIN: low,
             self.DECL_MAX: high,
         }
+
+    def _say(self, parameters, context, feedback, north):
+        """What the user said about the readings, parsed once."""
+        word, text = self.word, self.parameterAsString
+        say = readings.said(
+            word(parameters, self.NOTATION, context),
+            north=north,
+            unit=word(parameters, self.ANGLE_UNIT, context),
+            null_values=text(parameters, self.NULL_VALUES, context),
+            pair_means=word(parameters, self.PAIR_MEANS, context),
+            rake_means=word(parameters, self.RAKE_MEANS, context),
+            over_90=self.parameterAsBool(parameters, self.OVER_90, context),
+            kind_words=text(parameters, self.KIND_WORDS, context),
+            kind_default=word(parameters, self.KIND_DEFAULT, context),
+            polarity_words=text(parameters, self.POLARITY_WORDS, context),
+            sigma=self.number(parameters, self.SIGMA_READING, context),
+        )
+        if say.kind_default != word(parameters, self.KIND_DEFAULT, context):
+            feedback.pushInfo(
+                tr("Rows that do not say their kind are read as {kind}, since the notation is line.").format(
+                    kind=say.kind_default
+                )
+            )
+        return say
+
+    def _look_over(self, parameters, context, feedback, source, say, roles):
+        """First pass: the habits of the whole table; refuse what cannot go well before any file is touched."""
+        habits = readings.Habits(ColumnVotes(say.over_90, say.letters))
+        names = [roles[role] for role in LOOKED_AT]
+        for chunk in chunks(source, feedback, fields=names, geometry=False, stop=10.0):
+            table = chunk.table({role: roles[role] for role in LOOKED_AT})
+            habits = habits.merge(readings.look_over(table, nowhere(len(chunk)), say))
+            if habits.settled(say):
+                break
+        if not feedback.isCanceled():
+            refuse_undated(habits.north)
+        present = {field.name().lower() for field in source.fields()}
+        if (
+            habits.north.magnetic
+            and (roles["azimuth"] or "").lower() in CORRECTED
+            and present.issuperset(MARKS)
+            and not self.parameterAsBool(parameters, self.FORCE, context)
+        ):
+            raise QgsProcessingException(
+                tr(
+                    "The field {name} of this layer was already corrected to true north (the layer has azim_read and "
+                    "correction). Use azim_read, set NORTH to true, or set FORCE to go on."
+                ).format(name=roles["azimuth"])
+            )
+        return habits
+
+    @staticmethod
+    def _say_what_happened(feedback, tally, account):
+        """Say the counts, the codes and what was noticed about the run."""
+        tally.report(feedback)
+        for finding in account.findings():
+            feedback.pushWarning(run_warning(finding)[1])

@@ -299,7 +299,7 @@ class SectionCrossings(SectionAlgorithm):
             gone = lnotes.rejected
             writer.add([QgsGeometry() if out else point for point, out in zip(points, gone, strict=True)], rows)
             _write_rejected(writer, chunk, notes, len(FIELDS) + len(PLANE_FIELDS), ve)
-        _carry_over(lnotes, row, notes)
+        notes.hand_on(row, lnotes)
         return len(row)
 
     def _write_stretches(self, writers, chunk, notes, met, label, lines, ve, on_map, planes):  # noqa: ARG002
@@ -329,7 +329,7 @@ class SectionCrossings(SectionAlgorithm):
                     writer.add([flat or on_map.line(here.lon, here.lat, heights)], [[*first, *ours, *told[one]]])
         for writer, _ in writers:
             _write_rejected(writer, chunk, notes, len(FIELDS), ve)
-        _carry_over(lnotes, met.row, notes)
+        notes.hand_on(met.row, lnotes)
         return sum(len(parts) for *_, parts in ground)
 
     def _stretch(self, line, start, stop):
@@ -360,16 +360,6 @@ def _write_rejected(writer, chunk, notes, count, ve):
     told = list(zip(*notes.columns().values(), strict=True))
     bad = np.flatnonzero(notes.rejected)
     writer.add([QgsGeometry()] * len(bad), [[*chunk.attributes[row], *[None] * count, ve, *told[row]] for row in bad])
-
-
-def _carry_over(lnotes, rows, notes):
-    """Note about a row what was noted about its crossings; it is rejected if all of them are."""
-    rows = np.asarray(rows, dtype=int)
-    done = np.unique(rows[~lnotes.rejected])
-    for one, found in lnotes.found.items():
-        for code, (text, rejects) in found.items():
-            notes.found[int(rows[one])].setdefault(code, (text, rejects and rows[one] not in done))
-    notes.rejected[np.setdiff1d(rows, done)] = True
 
 
 def _count(chunk, notes, met, tally):

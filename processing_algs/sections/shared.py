@@ -165,20 +165,21 @@ class SectionAlgorithm(AgonicAlgorithm):
         QgsProcessingException
             If the step does not suit the section.
         """
-        if line.row in self._stations:
-            return self._stations[line.row]
+        key = (line.row, step)
+        if key in self._stations:
+            return self._stations[key]
         if not step:
             middle = sections.place(line.section, line.section.length / 2.0)
             step = float(self.dem.cell_size(middle.lon, middle.lat)[0])
         if not step > 0.0:
             return line.section.start
         try:
-            self._stations[line.row] = sections.stations(line.section, step)
+            self._stations[key] = sections.stations(line.section, step)
         except FieldDataError as error:
             message = tr("A step of {value} m does not suit section {name}, which is {length} m long.")
             values = {"value": f"{step:g}", "name": line.name, "length": round(error.values["length"])}
             raise QgsProcessingException(message.format(**values)) from error
-        return self._stations[line.row]
+        return self._stations[key]
 
     def outputs(self, parameters, context, feedback, inputs, added, kinds, map_crs):
         """Open the outputs, the one in section space and, where it is wanted, the one on the map.

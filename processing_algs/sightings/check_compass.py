@@ -24,7 +24,7 @@ from ..gis.north_block import NorthBlock, north_refusal
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally
 from ..gis.schema import output_fields
-from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, known_declination
+from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
 from ..parameters import norths as north_entries
@@ -276,8 +276,8 @@ class CheckCompass(AgonicAlgorithm):
             "decl_from": corrected.decl_from.tolist(),
             "read_date": corrected.read_date,
         }
-        decl = known_declination(chunk, here, north, corrected.decl)
-        return Sights(chunk, notes, names, columns, decl, corrected.sigma, north.dates.years(chunk))
+        decl = north.known_declination(chunk, here, corrected.decl)
+        return Sights(chunk, notes, names, columns, decl, corrected.sigma, north.years(chunk))
 
     def _names(self, chunk, parameters, context):
         cells = column_or_empty(chunk, self.field(parameters, self.COMPASS_FIELD, context))

@@ -10,10 +10,10 @@ from qgis.core import (
 
 from ..base import POINTS as POINT_LAYERS
 from ..core.cells import is_empty, text_of
+from ..core.places import places_at
 from ..gis.columns import chunks, column_or_empty, numbers
 from ..gis.i18n import tr
 from ..gis.places import Locator
-from ..gis.sight_columns import places_at
 
 INPUT = "INPUT"
 POINTS, POINT_FIELD, FROM_FIELD, TO_FIELD = "POINTS", "POINT_FIELD", "FROM_FIELD", "TO_FIELD"
@@ -124,7 +124,7 @@ class KnownLines:
             found = [self._named(chunk, self._fields[key], notes) for key in (FROM_FIELD, TO_FIELD)]
         else:
             found = [self._counted(chunk, keys) for keys in ((FROM_X, FROM_Y), (TO_X, TO_Y))]
-        here, there = (places_at(self.locator, *pair) for pair in found)
+        here, there = (places_at(self.locator.projection, *pair) for pair in found)
         lost = np.isnan(here.lon) | np.isnan(there.lon)
         notes.add_where(lost & ~notes.rejected, "no_position", rejects=True)
         return here, there

@@ -18,7 +18,9 @@ from qgis.core import (
 
 from ..base import DONE, POINTS, READ, REJECTED, WARNED, AgonicAlgorithm
 from ..core import fixes, norths, rays
+from ..core.bearings import read_vertical_angles
 from ..core.cells import is_empty, text_of
+from ..core.places import places_at
 from ..gis.columns import Chunk, chunks, column_or_empty, numbers, output_rows, value_rows
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
@@ -27,7 +29,7 @@ from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally
 from ..gis.schema import NOTICED, output_fields
-from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, places_at
+from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
 from ..parameters import norths as north_entries
@@ -353,12 +355,7 @@ class LocateByBearings(AgonicAlgorithm):
         if name is None:
             return np.full(len(chunk), np.nan)
         means = self.word(parameters, self.ANGLE_MEANS, context)
-        value, bad = numbers(chunk.column(name), len(chunk))
-        angle = rays.elevation_angle(value, means)
-        low, high = (np.full(len(chunk), limit) for limit in rays.angle_limits(means))
-        bad |= np.isnan(angle) & ~np.isnan(value)
-        notes.add_where(bad, "angle_unused", rejects=False, value=column_or_empty(chunk, name), low=low, high=high)
-        return np.where(bad, np.nan, angle)
+        return read_vertical_angles(chunk.column(name), means, notes, rejects=False)
 
     def _stations(self, chunk, notes, locator, parameters, context):
         places = locator.places(chunk)
@@ -415,7 +412,7 @@ class LocateByBearings(AgonicAlgorithm):
             if feedback.isCanceled():
                 break
             north, notes = NorthBlock(self.said(parameters, context, north_entries()), locator), deepcopy(noted)
-            here = places_at(locator, *shapes.xy(lon, lat))
+            here = places_at(locator.projection, *shapes.xy(lon, lat))
             corrected = north.correct(chunk, here, azimuth, ~notes.rejected, notes)
             found = self._solve(known, corrected, elevation, notes, members, north, parameters, context)
             moved = 0.0

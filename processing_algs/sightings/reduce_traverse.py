@@ -22,8 +22,10 @@ from qgis.core import (
 from ..base import DONE, READ, REJECTED, WARNED, AgonicAlgorithm
 from ..core import compass_check, norths, rays, traverse
 from ..core.angles import difference, wrap360
+from ..core.bearings import read_vertical_angles
 from ..core.blunders import Finding
 from ..core.cells import is_empty, text_of
+from ..core.places import places_at
 from ..gis.columns import Chunk, chunks, column_or_empty, numbers, output_rows, value_rows
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
@@ -32,7 +34,7 @@ from ..gis.places import Locator
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING, Notes, Tally, run_warning
 from ..gis.schema import output_fields
-from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, known_declination, places_at
+from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal
 from ..gis.sinks import Writer, is_shapefile
 from ..gis.survey import key_is_unique
 from ..parameters import norths as north_entries
@@ -484,15 +486,10 @@ class ReduceTraverse(AgonicAlgorithm):
         field = self.field(parameters, self.ANGLE_FIELD, context)
         if not field:
             return distance, np.full(count, np.nan), np.full(count, np.nan)
-        angle, bad = numbers(chunk.column(field), count)
-        means = self.word(parameters, self.ANGLE_MEANS, context)
-        up = rays.elevation_angle(angle, means)
-        low, high = (np.full(count, f"{limit:.6g}", dtype=object) for limit in rays.angle_limits(means))
-        wrong = bad | (np.isnan(up) & ~np.isnan(angle))
-        notes.add_where(wrong, "slope_range", rejects=True, value=_written(chunk, field), low=low, high=high)
+        up = read_vertical_angles(chunk.column(field), self.word(parameters, self.ANGLE_MEANS, context), notes)
         slope = self.word(parameters, self.DISTANCE_MEANS, context) == SLOPE
         if slope:
-            notes.add_where(np.isnan(angle) & ~wrong & ~notes.rejected, "no_slope", rejects=False)
+            notes.add_where(np.isnan(up) & ~notes.rejected, "no_slope", rejects=False)
         tilt = np.radians(np.nan_to_num(up))
         length = distance * np.cos(tilt) if slope else distance
         share = self.number(parameters, self.SIGMA_DISTANCE, context) / 100.0
@@ -548,7 +545,7 @@ class ReduceTraverse(AgonicAlgorithm):
         used = np.where(notes.rejected, np.nan, 1.0)
         turns = traverse.meridian_turn(*stations, *centre)
         shapes = MapShapes(self._crs(parameters, context))
-        places = [places_at(locator, *shapes.xy(stations[0][ends], stations[1][ends])) for ends in (at, to)]
+        places = [places_at(locator.projection, *shapes.xy(stations[0][ends], stations[1][ends])) for ends in (at, to)]
         # What is wrong with a row's north is wrong at both of its ends: it is noted and counted for the first.
         again, unsaid = NorthBlock(self.said(parameters, context, north_entries()), locator), Notes(len(legs.chunk))
         fore = np.where(np.isnan(legs.fore), wrap360(legs.back + 180.0), legs.fore)
@@ -578,7 +575,7 @@ class ReduceTraverse(AgonicAlgorithm):
         return Solved(
             corrected,
             at_end.correction,
-            known_declination(legs.chunk, places[0], north, corrected.decl),
+            north.known_declination(legs.chunk, places[0], corrected.decl),
             turns[at],
             attraction,
             step,

@@ -16,10 +16,10 @@ from qgis.core import (
 
 from ..base import DONE, POINTS, READ, REJECTED, WARNED, AgonicAlgorithm
 from ..core import rays
-from ..core.cells import is_empty, text_of
+from ..core.bearings import read_vertical_angles
 from ..core.norths import from_local
 from ..drawing.sight_layers import style_rays, style_sighted
-from ..gis.columns import chunks, column_or_empty, numbers, output_rows
+from ..gis.columns import chunks, numbers, output_rows
 from ..gis.dem import WGS84
 from ..gis.dem_block import add_dem, add_height_unit, field_unit, open_dem
 from ..gis.i18n import tr
@@ -60,7 +60,6 @@ CHUNK = 2000  # sights; at this size a cancel acts within a second
 VERTEX = 500.0  # metres between the vertices of a drawn ray, which bends a little
 FAR_OFF = 30.0  # metres between a station's height and the DEM from which on another unit is suspected
 NEAR = 2.0  # cells
-NULL_ANGLES = (-999.0, -9999.0, 999.0, 9999.0)  # -9 and -99 may be angles
 
 
 class SightToTerrain(AgonicAlgorithm):
@@ -317,17 +316,7 @@ class SightToTerrain(AgonicAlgorithm):
             self.field(parameters, self.ANGLE_FIELD, context),
             self.word(parameters, self.ANGLE_MEANS, context),
         )
-        angle, bad = numbers(chunk.column(field), len(chunk))
-        angle = np.where(np.isin(angle, NULL_ANGLES), np.nan, angle)
-        up = rays.elevation_angle(angle, means)
-        cells = column_or_empty(chunk, field)
-        written = np.array(["" if is_empty(cell) else text_of(cell) for cell in cells], dtype=object)
-        low, high = (np.full(len(chunk), f"{limit:.6g}", dtype=object) for limit in rays.angle_limits(means))
-        name = np.full(len(chunk), "dip", dtype=object)
-        notes.add_where(np.isnan(angle) & ~bad, "null_value", rejects=True, column=name, value=written)
-        wrong = bad | (np.isnan(up) & ~np.isnan(angle))
-        notes.add_where(wrong, "slope_range", rejects=True, value=written, low=low, high=high)
-        return up
+        return read_vertical_angles(chunk.column(field), means, notes, needed=True)
 
     def _eye(self, chunk, places, parameters, context, notes):
         """Heights of the eyes; rows without one are rejected."""

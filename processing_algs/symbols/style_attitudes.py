@@ -1,6 +1,7 @@
 """Any layer of attitudes to map symbols."""
 
 from ..base import AgonicAlgorithm
+from ..core.places import has_places
 from ..core.symbol_numbers import APPROXIMATE_OVER, CLOSER_KINDS, VARIANTS
 from ..core.words import KINDS, POLARITIES
 from ..drawing.layer_style import style_attitudes
@@ -9,7 +10,6 @@ from ..gis import wording
 from ..gis.attitude_columns import AttitudeFields
 from ..gis.crs import to_pyproj
 from ..gis.i18n import tr
-from ..gis.places import has_places
 from ..gis.remarks import Notes
 from ..parameters import POINTS, choice, column, crs, flag, layer, null_values, number, sink, words
 from .attitude_rows import NOTATION_OF, Grid, added_fields, columns_of, symbols

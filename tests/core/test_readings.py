@@ -14,7 +14,7 @@ from agonic.processing_algs.core.errors import FieldDataError
 from agonic.processing_algs.core.noticed import Notes, Tally
 from agonic.processing_algs.core.places import places_at
 from agonic.processing_algs.core.readings import Account, Habits, look_over, reduce_readings, said
-from agonic.processing_algs.core.true_north import SaidNorth
+from agonic.processing_algs.core.true_north import NorthHabits, SaidNorth
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -153,7 +153,7 @@ def test_habits_merge_in_any_order(parts):
 
     def facts(habits):
         votes = habits.votes
-        return votes.pair_order, votes.decimal_comma, habits.magnetic, habits.needs_date, habits.has_date
+        return votes.pair_order, votes.decimal_comma, habits.north
 
     assert facts(a.merge(b).merge(c)) == facts(a.merge(b.merge(c))) == facts(c.merge(b).merge(a))
     assert facts(a.merge(a)) == facts(a)
@@ -193,12 +193,12 @@ def test_what_was_noticed_comes_as_values_and_not_as_sentences():
 def test_a_table_without_dates_says_so_before_it_is_read():
     say = said("strike_right")
     table = {"azimuth": [45], "dip": [30]}
-    assert look_over(table, at(1), say).undated
-    assert not look_over({**table, "date": ["2020-01-01"]}, at(1), say).undated
-    assert not look_over({**table, "north": ["true"]}, at(1), say).undated
-    assert not look_over({**table, "declination": [4.0]}, at(1), say).undated
+    assert look_over(table, at(1), say).north.undated
+    assert not look_over({**table, "date": ["2020-01-01"]}, at(1), say).north.undated
+    assert not look_over({**table, "north": ["true"]}, at(1), say).north.undated
+    assert not look_over({**table, "declination": [4.0]}, at(1), say).north.undated
     given_for_all = said("strike_right", north=SaidNorth(model="given", declination=1.0))
-    assert not look_over(table, at(1), given_for_all).undated
+    assert not look_over(table, at(1), given_for_all).north.undated
     assert [one.code for one in reduce_readings(table, at(1), say).noticed] == ["no_date"]
 
 
@@ -242,7 +242,7 @@ def test_only_magnetic_rows_are_evidence_of_an_earlier_correction(magnetic_rows)
 
 def test_habits_of_a_layer_are_settled_when_no_row_can_change_them():
     numbers, texts = said("strike_right"), said("text", pair_means="strike_right")
-    habits = Habits(look_over({}, at(0), numbers).votes, magnetic=True, needs_date=True, has_date=True)
+    habits = Habits(look_over({}, at(0), numbers).votes, NorthHabits(magnetic=True, needs_date=True, has_date=True))
     assert habits.settled(numbers)
     assert not habits.settled(texts)
-    assert not Habits(habits.votes, magnetic=True, needs_date=True).settled(numbers)
+    assert not Habits(habits.votes, NorthHabits(magnetic=True, needs_date=True)).settled(numbers)
