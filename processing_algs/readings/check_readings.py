@@ -33,8 +33,8 @@ class CheckReadings(AgonicAlgorithm):
         return tr(
             "Looks for the classic slips of the notebook: read off the wrong end of the needle, dip direction taken "
             "for strike, azimuths mirrored, the declination applied twice or the wrong way, a ring set for another "
-            "day, dip and azimuth swapped, degrees taken for gon. Each is tried on every reading, and reported where the "
-            "reading so repaired would fit what is around it many times better. Nothing is ever changed.\n\n"
+            "day, dip and azimuth swapped, degrees taken for gon. Each is tried on every reading, and reported where "
+            "the reading so repaired would fit what is around it many times better. Nothing is ever changed.\n\n"
             "Bedding, foliation and cleavage are judged each by one smooth surface through its own kind, fitted "
             "without the reading and without the other suspects, so that a hinge is no blunder. Joints, veins, faults "
             "and lineations have no such surface: only a second column and repeats at a station speak for them. Whole "
