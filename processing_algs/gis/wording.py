@@ -58,6 +58,15 @@ def height_units():
     }
 
 
+def ring_blanks():
+    """Words for what a blank ring setting means among others."""
+    return {
+        "reject": tr("not known: the row is rejected"),
+        "as_before": tr("as above: the last one stated for this compass"),
+        "parameter": tr("the ring setting of the run"),
+    }
+
+
 def angle_units():
     """Words for units of angle."""
     return {
@@ -136,6 +145,25 @@ def line_types():
         "monocline": tr("monocline"),
         "map_boundary": tr("boundary of the map"),
         "scratch_boundary": tr("scratch boundary, not drawn"),
+    }
+
+
+def azimuth_read():
+    """Words for what was read off the compass."""
+    return {
+        "either": tr("not known: strike or dip direction"),
+        "strike": tr("the strike"),
+        "dip_direction": tr("the dip direction"),
+    }
+
+
+def compass_letters():
+    """Words for the letters of the compass points."""
+    return {
+        "NESW": tr("N, E, S, W (English)"),
+        "NESO": tr("N, E, S, O: O is west (Spanish, French, Italian)"),
+        "NLSO": tr("N, L, S, O: L is east, O is west (Portuguese)"),
+        "NOSW": tr("N, O, S, W: O is east (German)"),
     }
 
 

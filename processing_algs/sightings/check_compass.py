@@ -126,7 +126,7 @@ class CheckCompass(AgonicAlgorithm):
                 fill=True,
             ),
             *known_lines(),
-            *norths(),
+            *norths(checks=True),
             *bearing_notation(),
             sigma_bearing(tr("Uncertainty of a reading"), least=0.01),
             number(
@@ -159,7 +159,7 @@ class CheckCompass(AgonicAlgorithm):
         """Run."""
         source, lines = run.source(said.INPUT), KnownLines(said, run)
         north, reader = NorthBlock(said, lines.locator), BearingReader(said)
-        for chunk in run.chunks(source, fields=north.fields, geometry=False, start=5.0, stop=10.0):
+        for chunk in run.chunks(source, fields=north.fields, start=5.0, stop=10.0):
             north.survey(chunk)
         if not run.is_cancelled:
             north.refuse_undated()

@@ -148,10 +148,8 @@ class SightToTerrain(AgonicAlgorithm):
         source, ground = run.source(said.INPUT), run.dem(said.DEM)
         locator, shapes = run.locator(source), MapShapes(source.sourceCrs())
         north, reader = NorthBlock(said, locator), BearingReader(said)
-        for chunk in run.chunks(source, fields=north.fields, geometry=False, stop=5.0):
+        for chunk in run.chunks(source, fields=north.fields, stop=5.0):
             north.survey(chunk)
-            if north.surveyed:
-                break
         if not run.is_cancelled:
             north.refuse_undated()
         tops, tally = SightGround(ground), Tally()
