@@ -8,6 +8,7 @@ from qgis.PyQt.QtGui import QAction, QDesktopServices, QIcon
 
 from ..processing_algs.gis.crs import find_proj_data
 from ..processing_algs.gis.i18n import tr
+from ..processing_algs.gis.manual import manual_url
 from ..processing_algs.provider import ICON, AgonicProvider
 
 ROOT = Path(__file__).parent.parent
@@ -79,4 +80,4 @@ def open_main_job():
 
 def open_help():
     """Open the manual that came with the plugin."""
-    QDesktopServices.openUrl(QUrl.fromLocalFile(str(ROOT / "README.md")))
+    QDesktopServices.openUrl(QUrl(manual_url()))

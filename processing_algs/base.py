@@ -19,6 +19,7 @@ from .entries import Ask, Said
 from .gis.destinations import destination_refusal
 from .gis.faults import faults_told
 from .gis.i18n import tr
+from .gis.manual import manual_url
 from .gis.outputs import Outputs
 from .gis.sinks import given_destination
 from .gis.styling import LayerStyler
@@ -64,6 +65,10 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
     def icon(self):
         """Picture beside the name in the toolbox."""
         return QIcon(str(Path(__file__).parent / self.GROUP / f"{self.ID}.svg"))
+
+    def helpUrl(self):
+        """Page of the manual on this machine."""
+        return manual_url(f"algorithms/{self.ID}")
 
     def createInstance(self):
         """A fresh algorithm of this kind."""
