@@ -223,6 +223,8 @@ def sentences():
         "rays_left_out": tr("Sights without a bearing or a known end were left out, ids {ids}."),
         "no_ray_group": tr("The sight does not say to which place it belongs."),
         "no_ray_height": tr("No sight has both a vertical angle and a known end of known height, so there is none."),
+        "suspect": tr("A blunder is suspected: {value}"),
+        "row_twice": tr("Place, kind and reading are those of row {value} as well: was the row entered twice?"),
         "angle_unused": tr('The vertical angle "{value}" is outside {low} to {high}; it was not used.'),
     }
 
@@ -265,6 +267,16 @@ def run_sentences():
             "{count} of {rows} back bearings point the same way as their fore bearings: were they turned round before "
             "they were written down? Nothing was changed."
         ),
+        "packed_minutes": tr(
+            "The decimals of {rows} azimuths end below .60, at most at {largest}: are they minutes (45.30 for 45 "
+            "degrees 30 minutes)?"
+        ),
+        "digits_by_ten": tr(
+            "{tens} of {rows} azimuths are whole tens: they were guessed to ten degrees rather than read, which adds "
+            "{sigma} degrees to their uncertainty."
+        ),
+        "sentinel_pair": tr("{rows} rows have azimuth {azimuth} and dip {dip}: do they stand for no reading?"),
+        "duplicated_rows": tr("{rows} rows repeat an earlier one: same place, kind and reading."),
         "no_back_bearings": tr("There are no back bearings, so local attraction was not looked for."),
     }
 

@@ -139,6 +139,25 @@ def line_types():
     }
 
 
+def azimuth_read():
+    """Words for what was read off the compass."""
+    return {
+        "either": tr("not known: strike or dip direction"),
+        "strike": tr("the strike"),
+        "dip_direction": tr("the dip direction"),
+    }
+
+
+def compass_letters():
+    """Words for the letters of the compass points."""
+    return {
+        "NESW": tr("N, E, S, W (English)"),
+        "NESO": tr("N, E, S, O: O is west (Spanish, French, Italian)"),
+        "NLSO": tr("N, L, S, O: L is east, O is west (Portuguese)"),
+        "NOSW": tr("N, O, S, W: O is east (German)"),
+    }
+
+
 def azimuth_meanings():
     """Words for what an azimuth of an attitude means."""
     return {
