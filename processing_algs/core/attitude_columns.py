@@ -13,9 +13,10 @@ import numpy as np
 import numpy.typing as npt
 
 from .angles import FloatArray, wrap360
-from .cells import column_of, is_empty, numbers
+from .cells import column_of, is_empty
 from .notation import DEFAULT_NULLS, Readings, read_rows
 from .noticed import Notes
+from .number_columns import numbers
 from .symbol_numbers import CLOSER_KINDS, LINEAR
 from .words import LINES, fold, read_kinds, read_polarities
 

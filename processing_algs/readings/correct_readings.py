@@ -17,7 +17,7 @@ from qgis.core import (
 from ..base import DONE, POINTS, READ, REJECTED, WARNED, AgonicAlgorithm
 from ..core import angles, readings
 from ..core.errors import FieldDataError
-from ..core.notation import DEFAULT_NULLS, NOTATIONS, PAIR_MEANS, RAKE_MEANS, ColumnVotes, parse_numbers
+from ..core.notation import DEFAULT_NULLS, NOTATIONS, PAIR_MEANS, RAKE_MEANS, parse_numbers
 from ..core.places import nowhere
 from ..core.readings import Account, reduce_readings
 from ..core.words import KINDS, POLARITIES, parse_words
@@ -35,7 +35,6 @@ from ..gis.survey import key_is_unique
 from ..parameters import norths as north_entries
 from .readings_report import write_report
 
-FIELDS = [*ATTITUDE, *NOTICED]
 CORRECTED = (
     "strike",
     "dip_dir",
@@ -43,7 +42,8 @@ CORRECTED = (
     "azim_map",
 )  # our own output: correcting it again would double the correction
 MARKS = ("azim_read", "correction")  # fields that tell our own output
-LOOKED_AT = ("text", "north", "date", "declination")  # columns whose habits are collected before the run
+# Columns whose habits are collected before the run.
+LOOKED_AT = ("text", "north", "compass", "ring", "date", "declination", "height")
 
 
 ROLES = {
@@ -286,23 +286,25 @@ class CorrectReadings(AgonicAlgorithm):
         said = self.said(parameters, context, north_entries())
         say = self._say(parameters, context, feedback, said_north(said))
         roles = {role: self.field(parameters, key, context) for role, key in ROLES.items()} | north_roles(said)
-        habits = self._look_over(parameters, context, feedback, source, say, roles)
+        habits = self._look_over(parameters, context, feedback, source, locator, say, roles)
 
+        added = [*ATTITUDE, *(["index_err"] if say.north.checks else []), *NOTICED]
         fields, renamed = output_fields(
             source.fields(),
-            FIELDS,
+            added,
             short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
             key_is_unique=key_is_unique(source, self.parameterAsVectorLayer(parameters, self.INPUT, context), feedback),
         )
         self.report_renamed(renamed, feedback)
-        tally, account = Tally(), Account()
+        tally, account, before = Tally(), Account(), 0
         writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, source.wkbType(), source.sourceCrs())
         with writer:
             for chunk in chunks(source, feedback, start=10.0):
-                found = reduce_readings(chunk.table(roles), locator.places(chunk), say, habits)
+                found = reduce_readings(chunk.table(roles), locator.places(chunk), say, habits, before)
+                before += len(chunk)
                 notes = Notes(len(chunk), found.noticed)
                 columns = {**found.columns, "read_date": to_qt(found.columns["read_date"]), **notes.columns()}
-                writer.add(chunk.geometries, output_rows(chunk, FIELDS, columns))
+                writer.add(chunk.geometries, output_rows(chunk, added, columns))
                 tally.add(chunk.ids, found)
                 account.merge(found.account)
         self._say_what_happened(feedback, tally, account)
@@ -347,15 +349,17 @@ class CorrectReadings(AgonicAlgorithm):
             )
         return say
 
-    def _look_over(self, parameters, context, feedback, source, say, roles):
+    def _look_over(self, parameters, context, feedback, source, locator, say, roles):
         """First pass: the habits of the whole table; refuse what cannot go well before any file is touched."""
-        habits = readings.Habits(ColumnVotes(say.over_90, say.letters))
+        habits, before = None, 0
         names = [roles[role] for role in LOOKED_AT]
-        for chunk in chunks(source, feedback, fields=names, geometry=False, stop=10.0):
+        for chunk in chunks(source, feedback, fields=names, stop=10.0):
             table = chunk.table({role: roles[role] for role in LOOKED_AT})
-            habits = habits.merge(readings.look_over(table, nowhere(len(chunk)), say))
-            if habits.settled(say):
-                break
+            seen = readings.look_over(table, locator.places(chunk), say, before)
+            habits = seen if habits is None else habits.merge(seen)
+            before += len(chunk)
+        if habits is None:
+            habits = readings.look_over({}, nowhere(0), say)
         if not feedback.isCanceled():
             refuse_undated(habits.north)
         present = {field.name().lower() for field in source.fields()}
