@@ -6,6 +6,7 @@ import numpy as np
 
 from ..core.attitude_columns import SaidAttitudes, read_attitudes
 from ..core.correction import TRUE
+from ..core.north_habits import NorthHabits
 from ..core.reduction import attitudes_of
 from ..core.symbol_numbers import CLOSER_KINDS, LINEAR, labels, symbol_numbers, without_approximate
 from ..core.true_north import correct
@@ -124,7 +125,8 @@ def symbols(chunk, columns, north, locator, notes):
     readings, places = attitudes.readings, locator.places(chunk)
     # A horizontal plane and a vertical line are the same whatever north they were read from.
     matters = ~notes.rejected & (readings.dip != np.where(attitudes.is_line, 90.0, 0.0))
-    true = correct({}, places, readings.azimuth, north, matters, notes).true
+    # Neither a compass nor a height is in play, so the table has no habits that matter.
+    true = correct({}, places, readings.azimuth, north, matters, notes, NorthHabits()).true
     notes.add_where(np.isnan(places.lon) & ~notes.rejected, "no_position", rejects=False)
 
     known, nothing = np.where(notes.rejected, np.nan, 1.0), np.full(len(chunk), np.nan)
