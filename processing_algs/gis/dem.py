@@ -14,15 +14,13 @@ from osgeo import gdal
 from qgis.core import QgsCoordinateReferenceSystem, QgsProcessingException, QgsProviderRegistry, QgsRectangle
 
 from ..core import norths
-from ..core.heights import is_null, suspicious_cells
+from ..core.heights import UNITS, is_null, suspicious_cells
 from ..core.terrain import bilinear, cell_frame
 from .crs import to_pyproj
 from .i18n import tr
 from .raster_cache import modest_cache
 
 FROM_FILE = "file"
-# Metres in one unit of height.
-UNITS = {"metre": 1.0, "foot": 0.3048, "us_foot": 1200.0 / 3937.0}
 # How files spell their unit of height.
 SPELLINGS = {
     "metre": ("m", "metre", "metres", "meter", "meters"),

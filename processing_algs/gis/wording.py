@@ -58,6 +58,15 @@ def height_units():
     }
 
 
+def ring_blanks():
+    """Words for what a blank ring setting means among others."""
+    return {
+        "reject": tr("not known: the row is rejected"),
+        "as_before": tr("as above: the last one stated for this compass"),
+        "parameter": tr("the ring setting of the run"),
+    }
+
+
 def angle_units():
     """Words for units of angle."""
     return {

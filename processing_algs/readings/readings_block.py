@@ -7,7 +7,7 @@ from qgis.core import QgsProcessingException
 
 from ..core import angles, readings
 from ..core.letters import DEFAULT_LETTERS, LETTERS
-from ..core.notation import NOTATIONS, PAIR_MEANS, RAKE_MEANS, ColumnVotes
+from ..core.notation import NOTATIONS, PAIR_MEANS, RAKE_MEANS
 from ..core.places import nowhere
 from ..core.readings import Account, reduce_readings
 from ..core.words import KINDS, POLARITIES
@@ -21,11 +21,11 @@ from ..gis.schema import ATTITUDE, NOTICED
 from ..parameters import choice, column, flag, norths, null_values, number, rule, words
 from .readings_report import write_report
 
-FIELDS = [*ATTITUDE, *NOTICED]
 # Our own output: correcting it again would double the correction.
 CORRECTED = ("strike", "dip_dir", "trend", "azim_map")
 MARKS = ("azim_read", "correction")  # fields that tell our own output
-LOOKED_AT = ("text", "north", "date", "declination")  # columns whose habits are collected before the run
+# Columns whose habits are collected before the run.
+LOOKED_AT = ("text", "north", "compass", "ring", "date", "declination", "height")
 ROLES = {
     "azimuth": "AZIMUTH_FIELD",
     "dip": "DIP_FIELD",
@@ -306,11 +306,12 @@ def reduce_layer(said, run, source, roles, known=None, first=None):
         None where the run was cancelled.
     """
     say, locator = said_readings(said, run), run.locator(source)
-    habits = _look_over(said, run, source, say, roles)
+    habits = _look_over(said, run, source, locator, say, roles)
+    added = [*ATTITUDE, *(["index_err"] if say.north.checks else []), *NOTICED]
     tally, account, begin = Tally(), Account(), 0
-    with run.output(said.OUTPUT, source, FIELDS, tally=tally) as out:
+    with run.output(said.OUTPUT, source, added, tally=tally) as out:
         for chunk in run.chunks(source, start=10.0):
-            found = reduce_readings(chunk.table(roles), locator.places(chunk), say, habits)
+            found = reduce_readings(chunk.table(roles), locator.places(chunk), say, habits, begin)
             notes = Notes(len(chunk), found.noticed)
             columns = {**found.columns, "read_date": to_qt(found.columns["read_date"])}
             if known is not None:
@@ -325,7 +326,7 @@ def reduce_layer(said, run, source, roles, known=None, first=None):
         run.warn(run_warning(finding)[1])
     run.style(out, style_attitudes)
     if said.REPORT:
-        grid = said_north(said).grid or locator.projection
+        grid = say.north.grid or locator.projection
         with run.report(said.REPORT, tr("Compass readings corrected to true north")) as page:
             if first is not None:
                 first(page)
@@ -344,15 +345,17 @@ def _emptied(columns, rows):
     return emptied
 
 
-def _look_over(said, run, source, say, roles):
+def _look_over(said, run, source, locator, say, roles):
     """First pass: the habits of the whole table; refuse what cannot go well before any file is touched."""
-    habits = readings.Habits(ColumnVotes(say.over_90, say.letters))
+    habits, before = None, 0
     names = [roles[role] for role in LOOKED_AT]
-    for chunk in run.chunks(source, fields=names, geometry=False, stop=10.0):
+    for chunk in run.chunks(source, fields=names, stop=10.0):
         table = chunk.table({role: roles[role] for role in LOOKED_AT})
-        habits = habits.merge(readings.look_over(table, nowhere(len(chunk)), say))
-        if habits.settled(say):
-            break
+        seen = readings.look_over(table, locator.places(chunk), say, before)
+        habits = seen if habits is None else habits.merge(seen)
+        before += len(chunk)
+    if habits is None:
+        habits = readings.look_over({}, nowhere(0), say)
     if not run.is_cancelled:
         refuse_undated(habits.north)
     present = {field.name().lower() for field in source.fields()}

@@ -137,7 +137,7 @@ class CheckCompass(AgonicAlgorithm):
             tr("Which compass it was read with. Without a field all rows are of one compass."),
         )
         add_known_lines(self)
-        self.declare(north_entries())
+        self.declare(north_entries(checks=True))
         add_bearing_notation(self)
         self._add_sigma(
             self.SIGMA_BEARING,
@@ -185,7 +185,7 @@ class CheckCompass(AgonicAlgorithm):
         return (
             known_lines_refusal(self, parameters, context)
             or bearing_refusal(self, parameters, context)
-            or north_refusal(self.said(parameters, context, north_entries()))
+            or north_refusal(self.said(parameters, context, north_entries(checks=True)))
         )
 
     # -- the run ------------------------------------------------------------------------------------------------------
@@ -194,8 +194,8 @@ class CheckCompass(AgonicAlgorithm):
         """Run."""
         source = self.source(parameters, self.INPUT, context)
         lines = KnownLines(self, parameters, context, feedback)
-        north = NorthBlock(self.said(parameters, context, north_entries()), lines.locator)
-        for chunk in chunks(source, feedback, fields=north.fields, geometry=False, start=5.0, stop=10.0):
+        north = NorthBlock(self.said(parameters, context, north_entries(checks=True)), lines.locator)
+        for chunk in chunks(source, feedback, fields=north.fields, start=5.0, stop=10.0):
             north.survey(chunk)
         if not feedback.isCanceled():
             north.refuse_undated()

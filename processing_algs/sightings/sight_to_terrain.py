@@ -205,10 +205,8 @@ class SightToTerrain(AgonicAlgorithm):
         source = self.source(parameters, self.INPUT, context)
         locator, shapes = Locator(source.sourceCrs()), MapShapes(source.sourceCrs())
         north = NorthBlock(self.said(parameters, context, north_entries()), locator)
-        for chunk in chunks(source, feedback, fields=north.fields, geometry=False, stop=5.0):
+        for chunk in chunks(source, feedback, fields=north.fields, stop=5.0):
             north.survey(chunk)
-            if north.surveyed:
-                break
         if not feedback.isCanceled():
             north.refuse_undated()
         reader, ground = BearingReader(self, parameters, context), SightGround(self.dem)
