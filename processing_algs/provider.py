@@ -15,6 +15,7 @@ from .planes.planes_along_traces import PlanesAlongTraces
 from .planes.planes_from_points import PlanesFromPoints
 from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
+from .readings.check_readings import CheckReadings
 from .readings.correct_readings import CorrectReadings
 from .sections.draw_section import DrawSection
 from .sections.project_to_section import ProjectToSection
@@ -38,6 +39,7 @@ ALGORITHMS = (
     IsogonicLines,
     SunAzimuths,
     CorrectReadings,
+    CheckReadings,
     StyleAttitudes,
     ThinAttitudes,
     SymbolSheet,

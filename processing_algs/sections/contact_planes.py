@@ -46,7 +46,7 @@ class ContactPlanes:
             notes = Notes(len(chunk))
             places, read = locator.places(chunk), read_attitudes(chunk, names, notes)
             use = ~notes.rejected & ~read.is_line & np.isfinite(places.lon)
-            if read.kind is not None and kinds:
+            if names.kind and kinds:
                 use &= np.isin(read.kind, kinds)
             group = np.array(texts(chunk, group_field), dtype=object)
             parts.append([part[use] for part in (places.lon, places.lat, read.strike, read.dip, group)])

@@ -271,6 +271,7 @@ class Landings:
 
 def _count(chunk, notes, row, lnotes, tally):
     """Count each attitude once: done where it came onto any section, rejected where only refusals met it."""
+<<<<<<< HEAD
     done = np.unique(row[~lnotes.rejected])
     for one, found in lnotes.found.items():
         for code, (text, rejects) in found.items():
@@ -279,6 +280,11 @@ def _count(chunk, notes, row, lnotes, tally):
     notes.rejected[np.setdiff1d(row, done)] = True
     for one in np.flatnonzero(outside):
         notes.found.pop(int(one), None)
+=======
+    outside = ~notes.rejected & ~np.isin(np.arange(len(chunk)), row)
+    notes.hand_on(row, lnotes)
+    notes.forget(np.flatnonzero(outside))
+>>>>>>> main
     tally.add(chunk.ids, notes)
     tally.add_outside(chunk.ids[outside])
 

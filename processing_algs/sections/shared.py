@@ -79,6 +79,55 @@ def outside_result():
 # -- the run -----------------------------------------------------------------------------------------------------------
 
 
+class Stations:
+    """Distances along sections at which the ground is read.
+
+    Parameters
+    ----------
+    dem : Dem or None
+        Whose cells give the step where none is asked for.
+    """
+
+    def __init__(self, dem):
+        self._dem, self._read = dem, {}
+
+    def at(self, line, step=0.0):
+        """Distances at which the ground along a section is read.
+
+        Parameters
+        ----------
+        line : SectionLine
+        step : float
+            0: the side of the DEM's cells at the middle of the section; where the DEM does not reach there, the
+            vertices alone. Units: metres.
+
+        Returns
+        -------
+        ndarray, shape (n,)
+            Units: metres.
+
+        Raises
+        ------
+        QgsProcessingException
+            If the step does not suit the section.
+        """
+        key = line.row, step
+        if key in self._read:
+            return self._read[key]
+        if not step:
+            middle = sections.place(line.section, line.section.length / 2.0)
+            step = float(self._dem.cell_size(middle.lon, middle.lat)[0])
+        if not step > 0.0:
+            return line.section.start
+        try:
+            self._read[key] = sections.stations(line.section, step)
+        except FieldDataError as error:
+            message = tr("A step of {value} m does not suit section {name}, which is {length} m long.")
+            values = {"value": f"{step:g}", "name": line.name, "length": round(error.values["length"])}
+            raise QgsProcessingException(message.format(**values)) from error
+        return self._read[key]
+
+
 class Sections:
     """The section lines of one run, and the ground along them.
 
@@ -99,6 +148,8 @@ class Sections:
     dem : Dem or None
     metres : float
         In one unit of the heights that fields hold.
+    stations : callable
+        Distances at which the ground along a section is read: :meth:`Stations.at`.
 
     Raises
     ------
@@ -107,12 +158,13 @@ class Sections:
     """
 
     def __init__(self, said, run, feedback=None):
-        self._said, self._run, self._stations = said, run, {}
+        self._said, self._run = said, run
         self._feedback = run.feedback if feedback is None else feedback
         self.source = run.source(said.SECTION)
         self.crs = self.source.sourceCrs()
         self.dem = run.dem(said.DEM) if feedback is None else said.DEM
         self.metres = UNITS.get(said.HEIGHT_UNIT, 1.0)
+        self.stations = Stations(self.dem).at
         self.found = self._read()
         self.lines = self.found.lines
 
@@ -137,42 +189,6 @@ class Sections:
     def heights_at(self, lon, lat):
         """Heights of the DEM at places in WGS 84; NaN in gaps and outside. Units: degrees in, metres out."""
         return self.dem.sample(lon, lat, WGS84)
-
-    def stations(self, line, step=0.0):
-        """Distances at which the ground along a section is read.
-
-        Parameters
-        ----------
-        line : SectionLine
-        step : float
-            0: the side of the DEM's cells at the middle of the section; where the DEM does not reach there, the
-            vertices alone. Units: metres.
-
-        Returns
-        -------
-        ndarray, shape (n,)
-            Units: metres.
-
-        Raises
-        ------
-        QgsProcessingException
-            If the step does not suit the section.
-        """
-        key = line.row, step
-        if key in self._stations:
-            return self._stations[key]
-        if not step:
-            middle = sections.place(line.section, line.section.length / 2.0)
-            step = float(self.dem.cell_size(middle.lon, middle.lat)[0])
-        if not step > 0.0:
-            return line.section.start
-        try:
-            self._stations[key] = sections.stations(line.section, step)
-        except FieldDataError as error:
-            message = tr("A step of {value} m does not suit section {name}, which is {length} m long.")
-            values = {"value": f"{step:g}", "name": line.name, "length": round(error.values["length"])}
-            raise QgsProcessingException(message.format(**values)) from error
-        return self._stations[key]
 
     def outputs(self, inputs, added, kinds, tally):
         """Open the outputs, the one in section space and, where it is wanted, the one on the map.

@@ -57,6 +57,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
     # Ids are what scripts and models hold: a change here breaks them.
     assert registered() == [
         "agonic:check_compass",
+        "agonic:check_readings",
         "agonic:correct_readings",
         "agonic:depth_to_plane",
         "agonic:draw_section",
