@@ -54,11 +54,7 @@ def write_points(outs, chunk, notes, met, label, along, ve, planes):
         gone = lnotes.rejected
         out.add_rows([QgsGeometry() if lost else point for point, lost in zip(points, gone, strict=True)], rows)
         _write_rejected(out, chunk, notes, len(FIELDS) + len(PLANE_FIELDS), ve)
-<<<<<<< HEAD
-    _carry_over(lnotes, row, notes)
-=======
     notes.hand_on(row, lnotes)
->>>>>>> main
     return len(row)
 
 
@@ -90,11 +86,7 @@ def write_stretches(outs, chunk, notes, met, label, along, ve, planes):  # noqa:
                 out.add_rows([flat or on_map.line(here.lon, here.lat, heights)], [[*first, *ours, *told[one]]])
     for out, _ in outs:
         _write_rejected(out, chunk, notes, len(FIELDS), ve)
-<<<<<<< HEAD
-    _carry_over(lnotes, met.row, notes)
-=======
     notes.hand_on(met.row, lnotes)
->>>>>>> main
     return sum(len(parts) for *_, parts in ground)
 
 
@@ -128,19 +120,6 @@ def _write_rejected(out, chunk, notes, count, ve):
     out.add_rows([QgsGeometry()] * len(bad), [[*chunk.attributes[row], *[None] * count, ve, *told[row]] for row in bad])
 
 
-<<<<<<< HEAD
-def _carry_over(lnotes, rows, notes):
-    """Note about a row what was noted about its crossings; it is rejected if all of them are."""
-    rows = np.asarray(rows, dtype=int)
-    done = np.unique(rows[~lnotes.rejected])
-    for one, found in lnotes.found.items():
-        for code, (text, rejects) in found.items():
-            notes.found[int(rows[one])].setdefault(code, (text, rejects and rows[one] not in done))
-    notes.rejected[np.setdiff1d(rows, done)] = True
-
-
-=======
->>>>>>> main
 def count_rows(chunk, notes, met, tally):
     """Count the rows of a chunk; those that meet no section are outside."""
     outside = ~notes.rejected & ~np.isin(np.arange(len(chunk)), met.row)

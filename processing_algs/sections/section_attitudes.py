@@ -252,10 +252,7 @@ class Landings:
             sections.seen_plunge(attitudes.trend[row], attitudes.plunge[row], where.azimuth),
             sections.seen_dip(attitudes.dip[row], dip_direction(attitudes.strike[row]), where.azimuth),
         )
-        lnotes = Notes(len(row))
-        for one, from_row in enumerate(row):
-            if from_row in notes.found:
-                lnotes.found[one].update(notes.found[from_row])
+        lnotes = notes.at(row)
         leg = where.leg + 1
         hidden = np.isnan(seen) & ~landed.parallel
         lnotes.add_where(landed.parallel | (hidden & ~is_line), "parallel", rejects=True, leg=leg)
@@ -271,20 +268,9 @@ class Landings:
 
 def _count(chunk, notes, row, lnotes, tally):
     """Count each attitude once: done where it came onto any section, rejected where only refusals met it."""
-<<<<<<< HEAD
-    done = np.unique(row[~lnotes.rejected])
-    for one, found in lnotes.found.items():
-        for code, (text, rejects) in found.items():
-            notes.found[int(row[one])].setdefault(code, (text, rejects and row[one] not in done))
-    outside = ~notes.rejected & ~np.isin(np.arange(len(chunk)), row)
-    notes.rejected[np.setdiff1d(row, done)] = True
-    for one in np.flatnonzero(outside):
-        notes.found.pop(int(one), None)
-=======
     outside = ~notes.rejected & ~np.isin(np.arange(len(chunk)), row)
     notes.hand_on(row, lnotes)
     notes.forget(np.flatnonzero(outside))
->>>>>>> main
     tally.add(chunk.ids, notes)
     tally.add_outside(chunk.ids[outside])
 
