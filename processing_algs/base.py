@@ -22,7 +22,6 @@ from .gis.i18n import tr
 from .gis.manual import manual_url
 from .gis.outputs import Outputs
 from .gis.sinks import given_destination
-from .gis.styling import LayerStyler
 from .run import DONE, READ, REJECTED, WARNED, Run
 
 
@@ -195,7 +194,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     # -- styles -------------------------------------------------------------------------------------------------------
 
-    def style(self, context, destination, apply, file=None):
+    def style(self, context, destination, apply, file=None):  # noqa: ARG002
         """Have an output styled: where it is stored, and where it is loaded.
 
         Parameters
@@ -209,8 +208,6 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             A file that the style goes to as well.
         """
         self.run_outputs.style(destination, apply, file)
-        if context.willLoadLayerOnCompletion(destination):
-            context.layerToLoadOnCompletionDetails(destination).setPostProcessor(LayerStyler(apply))
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
