@@ -141,7 +141,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         ask = Ask(self, parameters, context)
         entries = self.parameters() if entries is None else entries
         values = {entry.key: entry.read(ask) for entry in entries if entry.read}
-        return Said(values, [key for key in values if ask.given(key)])
+        return Said(values, {key: value for key, value in parameters.items() if ask.given(key)}, context)
 
     def _is_old(self):
         """Whether it still reads its parameters itself."""
@@ -269,6 +269,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
                     del said, ready, run
                     if feedback.isCanceled():
                         return {}
+                    for definition in self.destinationParameterDefinitions():
+                        results.setdefault(definition.name(), None)
                 if not feedback.isCanceled():
                     self.run_outputs.commit()
         finally:

@@ -192,3 +192,12 @@ def arrow_anchors():
         "middle": tr("middle"),
         "tip": tr("tip"),
     }
+
+
+def vertical_angles():
+    """Words for what a vertical angle is."""
+    return {
+        "degrees_up": tr("degrees above the horizon, negative below"),
+        "zenith": tr("degrees from straight up"),
+        "percent": tr("percent, rise over run"),
+    }
