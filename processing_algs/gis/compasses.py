@@ -7,17 +7,24 @@ from ..core.number_columns import numbers
 from ..core.rings import read_checks
 from .columns import chunks, column_or_empty
 from .i18n import tr
+from .sources import Input
 
 NEEDED = ("compass", "index_err")
 USED = ("compass", "ring_set", "first_date", "index_err", "sig_index", "decl_from")
 
 
-def read_compasses(found, dates):
+def _table(said):
+    """Give the table, or None; the check of compasses itself has an output of that name."""
+    found = said.COMPASSES if "COMPASSES" in said else None
+    return found if isinstance(found, Input) else None
+
+
+def read_compasses(said, dates):
     """Read a table of compasses.
 
     Parameters
     ----------
-    found : Input or None
+    said : Said
     dates : core.dates.SaidDates
         How dates are written; its date for the run is not one of a check.
 
@@ -26,6 +33,7 @@ def read_compasses(found, dates):
     dict of str to tuple of core.rings.Check
         Empty where there is no table.
     """
+    found = _table(said)
     if found is None:
         return {}
     columns = {name: [] for name in USED}
@@ -42,7 +50,7 @@ def read_compasses(found, dates):
 
 def compasses_refusal(said):
     """Why a table of compasses cannot be one: a sentence, or None."""
-    found = said.COMPASSES if "COMPASSES" in said else None
+    found = _table(said)
     missing = [] if found is None else [name for name in NEEDED if not found.has(name)]
     if not missing:
         return None

@@ -47,7 +47,7 @@ def said_north(said):
         grid=None if said.GRID_CRS is None else to_pyproj(said.GRID_CRS),
         ring_set=said.RING_SET,
         rings=said.RINGS,
-        checks=read_compasses(said.COMPASSES if "COMPASSES" in said else None, said_dates(said)),
+        checks=read_compasses(said, said_dates(said)),
         ring_blank=said.RING_BLANK,
         heights=said_heights(said),
         dates=said_dates(said),
