@@ -58,9 +58,7 @@ class PointRows:
         Part of the progress the look over takes. Units: percent.
     """
 
-    def __init__(
-        self, run, source, locator, said=None, field=None, *, from_z=False, ground=True, what=None, share=2.0
-    ):
+    def __init__(self, run, source, locator, said=None, field=None, *, from_z=False, ground=True, what=None, share=2.0):
         self._run, self._locator, self._field, self._from_z = run, locator, field, from_z
         self._said, self._ground, self._what = said or SaidHeights(), ground, what
         self._column, places = self._said.column(), PlaceCount()
@@ -75,9 +73,9 @@ class PointRows:
         return z_of(chunk.geometries) if self._from_z else chunk.column(self._field)
 
     @property
-    def unit(self):
-        """Word for the unit the heights are written in."""
-        return self._said.unit
+    def has_heights(self):
+        """Whether the points bring heights of their own."""
+        return bool(self._field) or self._from_z
 
     def note_places(self, places, notes):
         """Note rows that lie far from the rest or outside the area of the CRS.

@@ -154,6 +154,10 @@ def sentences():
             "The line ends on the lower side of the bedding: overturned beds, or drawn from top to base, or a wrong "
             "dip."
         ),
+        "plane_hardly_known": tr("The dip of its plane, {plane}, is hardly known: {low} to {high} degrees."),
+        "plane_rough": tr("The pole of its plane, {plane}, is known to {value} degrees only (1-sigma)."),
+        "plane_in_doubt": tr("Its plane, {plane}, is itself in doubt: {codes}."),
+        "depth_uncertain": tr("The depth of {depth} m is known to {value} m only (1-sigma), over {share} % of it."),
         "above_ground": tr("The plane is {value} m above ground here; a hole does not meet it."),
         "vertical_plane": tr("The plane is vertical; a vertical hole does not meet it."),
         "no_plane": tr('No plane has the group "{value}".'),
