@@ -15,6 +15,7 @@ from .planes.planes_along_traces import PlanesAlongTraces
 from .planes.planes_from_points import PlanesFromPoints
 from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
+from .readings.check_readings import CheckReadings
 from .readings.correct_readings import CorrectReadings
 from .sections.draw_section import DrawSection
 from .sections.section_attitudes import SectionAttitudes
@@ -37,6 +38,7 @@ ALGORITHMS = (
     IsogonicLines,
     SunAzimuths,
     CorrectReadings,
+    CheckReadings,
     StyleAttitudes,
     ThinAttitudes,
     SymbolSheet,

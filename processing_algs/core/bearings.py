@@ -1,19 +1,23 @@
-"""Bearings in columns: numbers, or texts such as N45W or due N. The one reader for all tools that sight."""
+"""Bearings and vertical angles in columns: the one reader of each for all tools that sight."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Final
 
 import numpy as np
 
 from .angles import FloatArray
-from .cells import column_of, text_of
+from .cells import column_of, is_empty, text_of
 from .letters import DEFAULT_LETTERS
 from .notation import DEFAULT_NULLS, read_rows
 from .noticed import Notes
+from .number_columns import numbers
+from .rays import angle_limits, elevation_angle
 
 NOTHING = "null_value"
+NULL_ANGLES: Final = (-999.0, -9999.0, 999.0, 9999.0)
+"""Numbers that stand for no vertical angle; -9 and -99 may be angles."""
 
 
 @dataclass(frozen=True)
@@ -75,3 +79,43 @@ def read_bearings(cells: Any, said: SaidBearings, notes: Notes, *, may_be_empty:
             values = {"value": text_of(column[problem.row])}  # the slant is ours, nobody wrote it
         notes.add(problem.row, problem.code, **values)
     return readings.azimuth
+
+
+def read_vertical_angles(
+    cells: Any, means: str, notes: Notes, *, needed: bool = False, rejects: bool = True
+) -> FloatArray:
+    """Read one column of vertical angles.
+
+    Parameters
+    ----------
+    cells : column, shape (n,), or None
+    means : str
+        One of `rays.ANGLE_MEANS`.
+    notes : Notes
+        Takes what is no vertical angle: ``slope_range``, or ``angle_unused`` where it does not reject.
+    needed : bool
+        Whether a row without an angle is rejected.
+    rejects : bool
+        Whether a row with something that is no vertical angle is rejected; else it is noted and not used.
+
+    Returns
+    -------
+    ndarray, shape (n,)
+        Elevation angle, positive upward, NaN where there is none. Units: degrees.
+    """
+    angle, bad = numbers(cells, len(notes))
+    angle = np.where(np.isin(angle, NULL_ANGLES), np.nan, angle)
+    up = elevation_angle(angle, means)
+    wrong = bad | (np.isnan(up) & ~np.isnan(angle))
+    empty = np.isnan(angle) & ~bad & needed
+    if (wrong | empty).any():
+        column = column_of(cells, len(notes))
+        low, high = (f"{limit:.6g}" for limit in angle_limits(means))
+        for row in np.flatnonzero(wrong | empty).tolist():
+            value = "" if is_empty(column[row]) else text_of(column[row])
+            if empty[row]:
+                notes.add(row, NOTHING, column="angle", value=value)
+            else:
+                code = "slope_range" if rejects else "angle_unused"
+                notes.add(row, code, rejects=rejects, value=value, low=low, high=high)
+    return up

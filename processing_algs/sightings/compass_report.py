@@ -52,10 +52,10 @@ def write_report(path, tally, compasses, north, sigmas):
             "ones. The uncertainty of the declination is part of that of the index error."
         ).format(reading=f"{sigmas[0]:g}", point=f"{sigmas[1]:g}")
     )
-    if north.sources:
+    if north.account.sources:
         report.paragraph(
             tr("Readings by source of their declination: {sources}.").format(
-                sources="; ".join(f"{name}: {count}" for name, count in sorted(north.sources.items()))
+                sources="; ".join(f"{name}: {count}" for name, count in sorted(north.account.sources.items()))
             )
         )
     report.cautions()
