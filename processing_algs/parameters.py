@@ -102,7 +102,7 @@ __all__ = [
 
 
 def dates(parent="INPUT"):
-    """Dates of readings: DATE for the run, DATE_FIELD for each row of ``parent``, DATE_ORDER; for ``DateColumn``."""
+    """Dates of readings: DATE for the run, DATE_FIELD for each row of ``parent``, DATE_ORDER; for ``said_dates``."""
     return [
         date(
             "DATE",

@@ -147,7 +147,7 @@ class Run:
         )
         first = not any(isinstance(value, str) for value in self.results.values())
         self.results[destination.key] = writer.destination
-        return Output(self, writer, added, Tally() if tally is None else tally, says=first)
+        return Output(self, writer, added, Tally() if tally is None else tally, says=first, renamed=renamed)
 
     def style(self, output, apply, file=None):
         """Have an output styled, in its file and where it is loaded.
@@ -200,10 +200,12 @@ class Output:
         The run's result for it.
     tally : Tally
         Counts of its rows.
+    renamed : dict of str to str
+        Old to new names of the input's fields that had to give way to ours.
     """
 
-    def __init__(self, run, writer, added, tally, says):
-        self._run, self._writer, self._added, self._says = run, writer, added, says
+    def __init__(self, run, writer, added, tally, says, renamed):
+        self._run, self._writer, self._added, self._says, self.renamed = run, writer, added, says, renamed
         self.destination, self.tally = writer.destination, tally
 
     def __enter__(self):

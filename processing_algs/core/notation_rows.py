@@ -72,6 +72,8 @@ class Problems:
 
     def reject(self, where: BoolArray, code: str, values: Callable[[int], dict[str, Any]]) -> None:
         """Reject rows; ``values`` makes the values for one of them."""
+        if not where.any():
+            return
         for row in np.flatnonzero(where & ~self.rejected).tolist():
             self.found.append(Problem(row, code, values(row)))
         self.rejected |= where

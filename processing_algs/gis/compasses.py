@@ -13,18 +13,12 @@ NEEDED = ("compass", "index_err")
 USED = ("compass", "ring_set", "first_date", "index_err", "sig_index", "decl_from")
 
 
-def _table(said):
-    """Give the table, or None; the check of compasses itself has an output of that name."""
-    found = said.COMPASSES if "COMPASSES" in said else None
-    return found if isinstance(found, Input) else None
-
-
-def read_compasses(said, dates):
+def read_compasses(found, dates):
     """Read a table of compasses.
 
     Parameters
     ----------
-    said : Said
+    found : Input or None
     dates : core.dates.SaidDates
         How dates are written; its date for the run is not one of a check.
 
@@ -33,7 +27,6 @@ def read_compasses(said, dates):
     dict of str to tuple of core.rings.Check
         Empty where there is no table.
     """
-    found = _table(said)
     if found is None:
         return {}
     columns = {name: [] for name in USED}
@@ -48,9 +41,15 @@ def read_compasses(said, dates):
     return read_checks(names, error[known], sigma[known], ring[known], years[known], models)
 
 
+def said_compasses(said):
+    """The table of compasses that the user named, or None; where compasses are checked, COMPASSES is the output."""
+    found = said.COMPASSES if "COMPASSES" in said else None
+    return found if isinstance(found, Input) else None
+
+
 def compasses_refusal(said):
     """Why a table of compasses cannot be one: a sentence, or None."""
-    found = _table(said)
+    found = said_compasses(said)
     missing = [] if found is None else [name for name in NEEDED if not found.has(name)]
     if not missing:
         return None

@@ -8,7 +8,7 @@ from ..core import true_north
 from ..core.north_habits import NorthHabits
 from ..core.places import has_places
 from ..core.true_north import GIVEN, NorthAccount, SaidNorth
-from .compasses import compasses_refusal, read_compasses
+from .compasses import compasses_refusal, read_compasses, said_compasses
 from .crs import to_pyproj
 from .dates import said_dates, to_qt
 from .i18n import tr
@@ -47,7 +47,7 @@ def said_north(said):
         grid=None if said.GRID_CRS is None else to_pyproj(said.GRID_CRS),
         ring_set=said.RING_SET,
         rings=said.RINGS,
-        checks=read_compasses(said, said_dates(said)),
+        checks=read_compasses(said_compasses(said), said_dates(said)),
         ring_blank=said.RING_BLANK,
         heights=said_heights(said),
         dates=said_dates(said),

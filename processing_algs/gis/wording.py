@@ -88,6 +88,14 @@ def notations():
     }
 
 
+def rake_meanings():
+    """Words for how a rake is counted."""
+    return {
+        "from_strike": tr("0 to 180 from the strike that has the dip to its right"),
+        "with_letter": tr("0 to 90 and a letter"),
+    }
+
+
 def kinds():
     """Words for the kinds of structure."""
     return {
