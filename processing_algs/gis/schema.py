@@ -61,6 +61,7 @@ DICTIONARY = {
     "slope": (DOUBLE, 0),
     "line_az": (DOUBLE, 0),
     "plane_row": (DOUBLE, 0),
+    "plane_name": (TEXT, 80),
     "plane_away": (DOUBLE, 0),
     "plane_elev": (DOUBLE, 0),
     "depth": (DOUBLE, 0),
