@@ -17,6 +17,7 @@ from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
 from .readings.check_readings import CheckReadings
 from .readings.correct_readings import CorrectReadings
+from .sections.draft_section import DraftSection
 from .sections.draw_section import DrawSection
 from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
@@ -55,6 +56,7 @@ ALGORITHMS = (
     SectionAttitudes,
     SectionCrossings,
     ProjectToSection,
+    DraftSection,
     DrawSection,
     SightToTerrain,
     LocateByBearings,

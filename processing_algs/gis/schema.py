@@ -140,6 +140,7 @@ DICTIONARY = {
     "zone": (TEXT, 12),
     "unit": (TEXT, 20),
     "what": (TEXT, 20),
+    "fault_name": (TEXT, 80),
     "axis_trend": (DOUBLE, 0),
     "axis_plun": (DOUBLE, 0),
     "in_air": (WHOLE, 0),
