@@ -1,16 +1,15 @@
+from agonic.processing_algs.core.notation import DEFAULT_NULLS
+from agonic.processing_algs.entries import Said
 from agonic.processing_algs.gis.columns import chunks
 from agonic.processing_algs.gis.remarks import Notes
 from agonic.processing_algs.gis.sight_columns import BearingReader
-from agonic.processing_algs.sightings.sight_to_terrain import SightToTerrain
-from qgis.core import QgsProcessingContext, QgsProcessingFeedback
+from qgis.core import QgsProcessingFeedback
 
 
 def read(layer):
-    algorithm = SightToTerrain()
-    algorithm.initAlgorithm()
     chunk = next(chunks(layer, QgsProcessingFeedback(False)))
     notes = Notes(len(chunk))
-    bearings = BearingReader(algorithm, {}, QgsProcessingContext()).read(chunk, "bearing", notes)
+    bearings = BearingReader(Said({"ANGLE_UNIT": "degree", "NULL_VALUES": DEFAULT_NULLS})).read(chunk, "bearing", notes)
     return bearings, [list(notes.found.get(row, [])) for row in range(len(chunk))], notes.columns()["remark"]
 
 
