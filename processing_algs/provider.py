@@ -17,6 +17,7 @@ from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
 from .readings.check_readings import CheckReadings
 from .readings.correct_readings import CorrectReadings
+from .readings.read_fieldbook import ReadFieldbook
 from .sections.draw_section import DrawSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
@@ -37,6 +38,7 @@ ALGORITHMS = (
     NorthDiagram,
     IsogonicLines,
     SunAzimuths,
+    ReadFieldbook,
     CorrectReadings,
     CheckReadings,
     StyleAttitudes,
