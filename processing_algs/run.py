@@ -39,7 +39,7 @@ class Run:
 
     def __init__(self, algorithm, parameters, context, feedback, ready=None):
         self._algorithm, self._parameters = algorithm, parameters
-        self._inputs = {}
+        self._inputs, self._told = {}, set()
         self.context, self.feedback, self.ready = context, feedback, ready
         self.results = {}
 
@@ -57,6 +57,11 @@ class Run:
     def warn(self, sentence):
         """Warn in the log."""
         self.feedback.pushWarning(sentence)
+
+    def _warn_once(self, sentence):
+        if sentence not in self._told:
+            self._told.add(sentence)
+            self.warn(sentence)
 
     # -- what it reads ------------------------------------------------------------------------------------------------
 
@@ -136,7 +141,7 @@ class Run:
             inputs, added, short_names=is_shapefile(destination.place), key_is_unique=unique
         )
         for old, new in renamed.items():
-            self.warn(tr("The input's field {old} is called {new} in the output.").format(old=old, new=new))
+            self._warn_once(tr("The input's field {old} is called {new} in the output.").format(old=old, new=new))
         writer = Writer(
             self._algorithm, self._parameters, destination.key, self.context, self.feedback, fields, geometry, crs
         )

@@ -28,6 +28,12 @@ AZIMUTH_NAMES: Final = {
     "dip_direction": ("dip_dir", "azimuth"),
     "line": ("trend", "azimuth"),
 }
+# A dip direction is no strike: what has a meaning of its own is not found as just any azimuth.
+_PLAIN: Final = tuple(
+    name
+    for name in COLUMN_NAMES["azimuth"]
+    if not any(name in COLUMN_NAMES[role] for role in ("strike", "dip_dir", "trend"))
+)
 FOUND: Final = ("dip", "side", "kind", "polarity", "rake", "north", "ring", "date", "declination", "height")
 SPLIT: Final = ("azimuth", "dip", "side", "text", "rake", "kind", "polarity")
 """Roles whose cells may hold several readings."""
@@ -78,7 +84,8 @@ def take_columns(notation: str, columns: Sequence[str], named: Mapping[str, Opti
         if roles.get(role) or role not in roles:
             return
         for name in names:
-            fits = [column for column in named_so(COLUMN_NAMES[name], free) if column not in found.values()]
+            usual = _PLAIN if name == "azimuth" else COLUMN_NAMES[name]
+            fits = [column for column in named_so(usual, free) if column not in found.values()]
             if len(fits) > 1:
                 unclear[role] = fits
             if fits:

@@ -176,7 +176,7 @@ class Reader:
             try:
                 return read(text, self.letters)
             except FieldDataError as error:
-                return error
+                return error.with_traceback(None)
 
         good = []
         for (row, _), found in zip(texts, for_each_distinct((text for _, text in texts), attempt), strict=True):

@@ -267,3 +267,12 @@ def roles():
         "height": tr("height"),
         "compass": tr("compass"),
     }
+
+
+def vertical_angles():
+    """Words for what a vertical angle is."""
+    return {
+        "degrees_up": tr("degrees above the horizon, negative below"),
+        "zenith": tr("degrees from straight up"),
+        "percent": tr("percent, rise over run"),
+    }

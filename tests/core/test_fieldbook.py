@@ -35,6 +35,10 @@ def test_columns_are_found_in_five_languages(notation, columns, azimuth, dip):
     assert taken.found["azimuth"] == azimuth
 
 
+def test_a_dip_direction_is_not_taken_for_a_strike():
+    assert take_columns("strike_right", ["dip_dir", "dip"], ROLES).roles["azimuth"] is None
+
+
 def test_between_two_nothing_is_taken():
     taken = take_columns("strike_right", ["strike", "rumbo", "dip"], ROLES)
     assert taken.roles["azimuth"] is None
