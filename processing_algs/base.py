@@ -269,7 +269,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             if definition.type() == "field":
                 return tr("{key} is needed: name the field ({label}).").format(key=key, label=definition.description())
             if definition.type() == "enum":
-                return tr("{key} is needed ({label}): one of {tokens}.").format(
+                return tr("{key} is needed: {label}. {key} is one of {tokens}.").format(
                     key=key, label=definition.description(), tokens=", ".join(definition.options())
                 )
             return tr("{key} is needed: {label}.").format(key=key, label=definition.description())

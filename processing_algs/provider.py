@@ -17,7 +17,9 @@ from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
 from .readings.check_readings import CheckReadings
 from .readings.correct_readings import CorrectReadings
+from .readings.read_fieldbook import ReadFieldbook
 from .sections.draw_section import DrawSection
+from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
@@ -37,6 +39,7 @@ ALGORITHMS = (
     NorthDiagram,
     IsogonicLines,
     SunAzimuths,
+    ReadFieldbook,
     CorrectReadings,
     CheckReadings,
     StyleAttitudes,
@@ -53,6 +56,7 @@ ALGORITHMS = (
     SectionProfile,
     SectionAttitudes,
     SectionCrossings,
+    ProjectToSection,
     DrawSection,
     SightToTerrain,
     LocateByBearings,
