@@ -271,6 +271,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
                         return {}
                 if not feedback.isCanceled():
                     self.run_outputs.commit()
+        except QgsProcessingException as error:
+            raise QgsProcessingException(self.run_outputs.readable(str(error))) from error
         finally:
             self.run_outputs.roll_back()
             self.run_outputs = self._heard = None  # they hold the layers that were given, which would outlive QGIS

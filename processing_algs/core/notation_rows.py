@@ -174,7 +174,7 @@ class Reader:
             try:
                 return read(text, self.letters)
             except FieldDataError as error:
-                return error
+                return error.with_traceback(None)  # the frames would keep the whole table alive
 
         good = []
         for (row, _), found in zip(texts, for_each_distinct((text for _, text in texts), attempt), strict=True):
