@@ -40,6 +40,7 @@ REJECTS: Final[Mapping[str, bool]] = {
     "no_declination": True,
     "no_field": True,
     "no_grid": True,
+    "no_such_height": True,
     "north_unknown": True,
     "old_model": False,
     "outside_area": False,
@@ -132,6 +133,9 @@ class Notes:
         self, mask: npt.ArrayLike, code: str, *, rejects: bool | None = None, **columns: Sequence[Any] | Any
     ) -> None:
         """Note the same about many rows, each with its own values from columns of shape (n,)."""
+        mask = np.asarray(mask)
+        if not mask.any():
+            return
         for row in np.flatnonzero(mask).tolist():
             self.add(row, code, rejects=rejects, **{name: column[row] for name, column in columns.items()})
 

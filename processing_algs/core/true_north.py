@@ -462,7 +462,7 @@ def _declination(
     model = said.field_model
     if model is None:
         notes.add_where(wanted & matters, "no_declination")
-    else:
+    elif wanted.any():
         height = heights(table.get("height"), notes, wanted, said=said.heights, column=habits.heights)
         found = model.at(places, height, said.dates, table.get("date"), wanted, matters, notes)
         decl = np.where(wanted, found.decl, decl)

@@ -7,6 +7,7 @@ from ..core.number_columns import numbers
 from ..core.rings import read_checks
 from .columns import chunks, column_or_empty
 from .i18n import tr
+from .sources import Input
 
 NEEDED = ("compass", "index_err")
 USED = ("compass", "ring_set", "first_date", "index_err", "sig_index", "decl_from")
@@ -40,9 +41,15 @@ def read_compasses(found, dates):
     return read_checks(names, error[known], sigma[known], ring[known], years[known], models)
 
 
+def said_compasses(said):
+    """The table of compasses that the user named, or None; where compasses are checked, COMPASSES is the output."""
+    found = said.COMPASSES if "COMPASSES" in said else None
+    return found if isinstance(found, Input) else None
+
+
 def compasses_refusal(said):
     """Why a table of compasses cannot be one: a sentence, or None."""
-    found = said.COMPASSES if "COMPASSES" in said else None
+    found = said_compasses(said)
     missing = [] if found is None else [name for name in NEEDED if not found.has(name)]
     if not missing:
         return None

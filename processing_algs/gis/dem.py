@@ -52,6 +52,8 @@ class Dem:
     projection : pyproj.CRS
         Its CRS, horizontal part.
     columns, rows : int
+    name : str
+        Of the layer.
     unit_word : str
         Unit of the heights in the file.
     unit_known : bool
@@ -78,7 +80,7 @@ class Dem:
         if self.projection is None or not (self.projection.is_geographic or self.projection.is_projected):
             message = tr("The DEM has no coordinate reference system that leads to places on Earth.")
             raise QgsProcessingException(message)
-        self._cells = _open(layer, band)
+        self._cells, self.name = _open(layer, band), layer.name()
         self.columns, self.rows = self._cells.columns, self._cells.rows
         self.unit_word, self.unit_known = unit, True
         if unit == FROM_FILE:

@@ -88,6 +88,14 @@ def notations():
     }
 
 
+def rake_meanings():
+    """Words for how a rake is counted."""
+    return {
+        "from_strike": tr("0 to 180 from the strike that has the dip to its right"),
+        "with_letter": tr("0 to 90 and a letter"),
+    }
+
+
 def kinds():
     """Words for the kinds of structure."""
     return {
@@ -191,4 +199,13 @@ def arrow_anchors():
         "tail": tr("tail"),
         "middle": tr("middle"),
         "tip": tr("tip"),
+    }
+
+
+def vertical_angles():
+    """Words for what a vertical angle is."""
+    return {
+        "degrees_up": tr("degrees above the horizon, negative below"),
+        "zenith": tr("degrees from straight up"),
+        "percent": tr("percent, rise over run"),
     }
