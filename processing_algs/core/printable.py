@@ -7,7 +7,7 @@ UNPRINTABLE = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]
 REPLACEMENT = "\ufffd"
 
 
-def printable(text):
+def printable(text: str) -> str:
     r"""Text with what no file can hold replaced, visibly.
 
     Parameters
