@@ -17,6 +17,7 @@ from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
 from .readings.check_readings import CheckReadings
 from .readings.correct_readings import CorrectReadings
+from .readings.read_fieldbook import ReadFieldbook
 from .sections.draw_section import DrawSection
 from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
@@ -38,6 +39,7 @@ ALGORITHMS = (
     NorthDiagram,
     IsogonicLines,
     SunAzimuths,
+    ReadFieldbook,
     CorrectReadings,
     CheckReadings,
     StyleAttitudes,

@@ -202,6 +202,73 @@ def arrow_anchors():
     }
 
 
+def place_orders():
+    """Words for the order of two angles without letters."""
+    return {
+        "unsaid": tr("not said"),
+        "latitude_first": tr("latitude first"),
+        "longitude_first": tr("longitude first"),
+    }
+
+
+def packed_degrees():
+    """Words for packed degrees."""
+    return {
+        "none": tr("not packed"),
+        "minutes": tr("degrees and minutes, such as 4530.2"),
+        "seconds": tr("degrees, minutes and seconds, such as 453012"),
+    }
+
+
+def zone_letters():
+    """Words for the letter behind a UTM zone."""
+    return {
+        "unsaid": tr("not said: the northing decides"),
+        "band": tr("latitude band, C to X"),
+        "hemisphere": tr("hemisphere, N or S"),
+    }
+
+
+def separators():
+    """Words for what parts the cells of a text file."""
+    return {
+        "comma": tr("comma"),
+        "semicolon": tr("semicolon"),
+        "tab": tr("tabulator"),
+        "bar": tr("vertical bar"),
+    }
+
+
+def place_ways():
+    """Words for how a table says where its rows are."""
+    return {
+        "degrees": tr("longitude and latitude"),
+        "numbers": tr("easting and northing"),
+        "grid": tr("grid reference"),
+        "place": tr("whole place"),
+        "station": tr("station"),
+    }
+
+
+def roles():
+    """Words for what a column of a notebook holds."""
+    return {
+        "azimuth": tr("azimuth"),
+        "dip": tr("dip or plunge"),
+        "side": tr("dip letter"),
+        "text": tr("attitude as text"),
+        "rake": tr("rake"),
+        "kind": tr("kind"),
+        "polarity": tr("polarity"),
+        "north": tr("north of each row"),
+        "ring": tr("ring setting"),
+        "date": tr("date"),
+        "declination": tr("declination"),
+        "height": tr("height"),
+        "compass": tr("compass"),
+    }
+
+
 def vertical_angles():
     """Words for what a vertical angle is."""
     return {

@@ -69,6 +69,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:planes_along_traces",
         "agonic:planes_from_points",
         "agonic:project_to_section",
+        "agonic:read_fieldbook",
         "agonic:reduce_traverse",
         "agonic:section_attitudes",
         "agonic:section_crossings",
