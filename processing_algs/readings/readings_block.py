@@ -51,8 +51,13 @@ def reading_entries(*, found_by_name=False):
         *_kinds(),
         *norths(),
         *_advanced(),
-        rule(lambda said: _refusal(said, found_by_name)),
+        rule(lambda said: notation_refusal(said, found_by_name)),
     ]
+
+
+def notation_entries():
+    """How attitudes are written, without north."""
+    return [*_notation(), *_kinds(), *_numbers()]
 
 
 def _notation():
@@ -177,7 +182,7 @@ def _kinds():
     ]
 
 
-def _advanced():
+def _numbers():
     return [
         choice(
             "ANGLE_UNIT",
@@ -188,6 +193,12 @@ def _advanced():
             advanced=True,
         ),
         null_values(tr("Only for azimuth and dip.")),
+    ]
+
+
+def _advanced():
+    return [
+        *_numbers(),
         number(
             "SIGMA_READING",
             tr("Uncertainty of a reading"),
@@ -207,9 +218,10 @@ def _advanced():
     ]
 
 
-def _refusal(said, found_by_name):
+def notation_refusal(said, found_by_name=False):
+    """Why what was said about the notation cannot run together: a sentence, or None."""
     if not found_by_name:
-        missing = missing_role(said.NOTATION, fields_by_role(said))
+        missing = missing_role(said.NOTATION, {role: said[key] for role, key in ROLES.items()})
         if missing:
             return tr("Notation {notation} needs {key}.").format(notation=said.NOTATION, key=ROLES[missing])
     if said.RAKE_FIELD and not said.RAKE_MEANS:
