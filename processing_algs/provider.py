@@ -16,6 +16,7 @@ from .planes.planes_from_points import PlanesFromPoints
 from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
 from .readings.check_readings import CheckReadings
+from .readings.convert_notation import ConvertNotation
 from .readings.correct_readings import CorrectReadings
 from .readings.read_fieldbook import ReadFieldbook
 from .sections.draw_section import DrawSection
@@ -42,6 +43,7 @@ ALGORITHMS = (
     ReadFieldbook,
     CorrectReadings,
     CheckReadings,
+    ConvertNotation,
     StyleAttitudes,
     ThinAttitudes,
     SymbolSheet,

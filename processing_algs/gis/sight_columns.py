@@ -10,14 +10,14 @@ class BearingReader:
     Parameters
     ----------
     said : Said
-        With ANGLE_UNIT and NULL_VALUES.
+        With ANGLE_UNIT, COMPASS_LETTERS and NULL_VALUES.
     north : NorthBlock, optional
         Of the run; it tells magnetic rows.
     """
 
     def __init__(self, said, north=None):
         self._north, self._checks = north, BearingChecks()
-        self._said = SaidBearings(unit=said.ANGLE_UNIT, null_values=said.NULL_VALUES)
+        self._said = SaidBearings(said.ANGLE_UNIT, said.NULL_VALUES, said.COMPASS_LETTERS)
 
     def read(self, chunk, name, notes, *, may_be_empty=False):
         """Read one column.
