@@ -4,8 +4,8 @@ import io
 import shutil
 import subprocess
 import sys
-import tarfile
 import tomllib
+import zipfile
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -43,11 +43,12 @@ def main():
     shutil.rmtree(BUILT, ignore_errors=True)
     source = BUILT / "source"
     source.mkdir(parents=True)
-    archive = subprocess.run(["git", "archive", "HEAD"], cwd=ROOT, capture_output=True, check=True).stdout
-    with tarfile.open(fileobj=io.BytesIO(archive)) as tar:
-        for member in tar.getmembers():
-            if member.name.startswith(("processing_algs/core/", "batch/")) or member.name == "LICENSE":
-                tar.extract(member, source, filter="data")
+    wanted = ["processing_algs/core", "batch", "LICENSE"]
+    archive = subprocess.run(
+        ["git", "archive", "--format=zip", "HEAD", *wanted], cwd=ROOT, capture_output=True, check=True
+    ).stdout
+    with zipfile.ZipFile(io.BytesIO(archive)) as packed:
+        packed.extractall(source)
     version = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]["version"]
     (source / "pyproject.toml").write_text(PROJECT.format(version=version), encoding="utf-8")
     command = [sys.executable, "-m", "pip", "wheel", "--quiet", "--no-deps", "--wheel-dir", str(BUILT), str(source)]
