@@ -5,12 +5,15 @@ export QT_QPA_PLATFORM ?= offscreen
 export QGIS_PLUGINPATH := $(CURDIR)/build/plugins
 export PYTHONDONTWRITEBYTECODE := 1
 
-.PHONY: setup link translations demo test core-test test-newest test-oldest check docs bench package clean
+.PHONY: setup setup-postgis link translations demo test core-test test-newest test-oldest check docs bench package clean
 
 setup: ## install what is missing: QGIS, translation tools, test tools
 	@mkdir -p build
 	@sha256sum --status -c build/setup.done 2>/dev/null && [ -x $(VENV)/python ] || PYTHON="$(PYTHON)" bash tools/setup.sh
 	@$(MAKE) --no-print-directory link translations-compiled
+
+setup-postgis: ## PostgreSQL with PostGIS, for the tests that write to a server; without it they are skipped
+	@bash tools/setup_postgis.sh
 
 # The repository's root is the plugin's folder; this link gives it the name under which QGIS and the tests import it.
 link:

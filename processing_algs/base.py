@@ -22,7 +22,6 @@ from .gis.i18n import tr
 from .gis.manual import manual_url
 from .gis.outputs import Outputs
 from .gis.sinks import given_destination
-from .gis.styling import LayerStyler
 from .run import DONE, READ, REJECTED, WARNED, Run
 
 
@@ -142,7 +141,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         ask = Ask(self, parameters, context)
         entries = self.parameters() if entries is None else entries
         values = {entry.key: entry.read(ask) for entry in entries if entry.read}
-        return Said(values, [key for key in values if ask.given(key)])
+        return Said(values, {key: value for key, value in parameters.items() if ask.given(key)}, context)
 
     def _is_old(self):
         """Whether it still reads its parameters itself."""
@@ -195,7 +194,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     # -- styles -------------------------------------------------------------------------------------------------------
 
-    def style(self, context, destination, apply, file=None):
+    def style(self, context, destination, apply, file=None):  # noqa: ARG002
         """Have an output styled: where it is stored, and where it is loaded.
 
         Parameters
@@ -209,8 +208,6 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             A file that the style goes to as well.
         """
         self.run_outputs.style(destination, apply, file)
-        if context.willLoadLayerOnCompletion(destination):
-            context.layerToLoadOnCompletionDetails(destination).setPostProcessor(LayerStyler(apply))
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
@@ -272,6 +269,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
                     del said, ready, run
                     if feedback.isCanceled():
                         return {}
+                    for definition in self.destinationParameterDefinitions():
+                        results.setdefault(definition.name(), None)
                 if not feedback.isCanceled():
                     self.run_outputs.commit()
         finally:

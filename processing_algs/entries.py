@@ -61,17 +61,27 @@ class Said:
     ----------
     values : dict
         By key.
-    named : iterable of str
-        Keys that the user gave a value himself; the others have their defaults.
+    given : dict, optional
+        What the user gave himself, by key, as QGIS has it; the others have their defaults.
+    context : QgsProcessingContext, optional
+
+    Attributes
+    ----------
+    context : QgsProcessingContext or None
+        For asking another algorithm.
     """
 
-    def __init__(self, values, named=()):
+    def __init__(self, values, given=None, context=None):
         self.__dict__.update(values)
-        self.__dict__["_named"] = frozenset(named)
+        self.__dict__.update(_given=dict(given or {}), context=context)
 
     def named(self, key):
         """Whether the user gave a value himself."""
-        return key in self._named
+        return key in self._given
+
+    def handed(self, *keys):
+        """Parameters for another algorithm: what the user gave for some keys. Dict."""
+        return {key: self._given[key] for key in keys if key in self._given}
 
     def __setattr__(self, key, value):
         message = f"What was said is settled: {key} cannot be set."

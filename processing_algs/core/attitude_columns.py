@@ -13,9 +13,10 @@ import numpy as np
 import numpy.typing as npt
 
 from .angles import FloatArray, wrap360
-from .cells import column_of, is_empty, numbers
+from .cells import column_of, is_empty
 from .notation import DEFAULT_NULLS, Readings, read_rows
 from .noticed import Notes
+from .number_columns import numbers
 from .symbol_numbers import CLOSER_KINDS, LINEAR
 from .words import LINES, fold, read_kinds, read_polarities
 
@@ -37,7 +38,7 @@ class SaidAttitudes:
     ----------
     notation : str
         What the column ``strike`` holds for planes: ``strike_right``, ``strike_left``, ``dip_direction``; ``line``
-        where all rows are lines.
+        where all rows are lines, and a row whose kind is a plane contradicts itself.
     kind_words, polarity_words : mapping of str to str
         The writer's own words, from `words.parse_words`; by default the closer words we draw symbols for.
     kind_default : str
@@ -64,8 +65,8 @@ class AttitudeColumns:
     trend, plunge : ndarray
         Of lines; the trend of a vertical line is NaN. Units: degrees.
     is_line : ndarray of bool
-    kind : ndarray of str or None
-        Kinds as the data dictionary spells them; None where the layer has no kinds.
+    kind : ndarray of str
+        Kinds as the data dictionary spells them, or the closer words that the user's words lead to.
     polarity : ndarray of str
         upright, overturned or unknown.
     readings : Readings
@@ -77,7 +78,7 @@ class AttitudeColumns:
     trend: FloatArray
     plunge: FloatArray
     is_line: Bools
-    kind: Texts | None
+    kind: Texts
     polarity: Texts
     readings: Readings
 
@@ -114,12 +115,9 @@ def read_attitudes(table: Table, said: SaidAttitudes, notes: Notes) -> AttitudeC
     AttitudeColumns
     """
     length = len(notes)
-    has_kind = table.get("kind") is not None
     kind = read_kind_column(table, said.kind_words, said.kind_default, notes)
     azimuth, dip = table.get("strike"), table.get("dip")
     is_line = np.isin(kind, LINEAR)
-    if said.notation == "line":
-        is_line[:] = True
     if table.get("plunge") is not None:
         azimuth, dip, trend, plunge = (
             column_of(table.get(name), length).astype(object) for name in ("strike", "dip", "trend", "plunge")
@@ -128,7 +126,7 @@ def read_attitudes(table: Table, said: SaidAttitudes, notes: Notes) -> AttitudeC
         only_line = _nothing(dip, said) & ~_nothing(plunge, said)
         is_line |= only_line & unsaid
         azimuth, dip = np.where(is_line, trend, azimuth), np.where(is_line, plunge, dip)
-    kind = np.where(is_line & ~np.isin(kind, LINEAR), LINES[-1], kind)
+        kind = np.where(is_line & ~np.isin(kind, LINEAR), LINES[-1], kind)
     polarity = read_polarity_column(table, said.polarity_words, notes)
     readings = read_rows(said.notation, azimuth, dip, None, None, None, is_line, null_values=said.null_values)
     notes.add_problems(readings.problems)
@@ -141,7 +139,7 @@ def read_attitudes(table: Table, said: SaidAttitudes, notes: Notes) -> AttitudeC
         trend=np.where(lines & (readings.dip < 90.0), readings.azimuth, np.nan),
         plunge=np.where(lines, readings.dip, np.nan),
         is_line=is_line,
-        kind=kind if has_kind else None,
+        kind=kind,
         polarity=polarity,
         readings=readings,
     )

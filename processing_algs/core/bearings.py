@@ -8,10 +8,11 @@ from typing import Any, Final
 import numpy as np
 
 from .angles import FloatArray
-from .cells import column_of, is_empty, numbers, text_of
+from .cells import column_of, is_empty, text_of
 from .letters import DEFAULT_LETTERS
 from .notation import DEFAULT_NULLS, read_rows
 from .noticed import Notes
+from .number_columns import numbers
 from .rays import angle_limits, elevation_angle
 
 NOTHING = "null_value"

@@ -23,12 +23,17 @@ FIRST: Final = 10
 
 REJECTS: Final[Mapping[str, bool]] = {
     **{code: meaning.rejects for code, meaning in CODES.items()},
+    "check_other_ring": False,
+    "check_ring_unset": False,
     "date_ambiguous": True,
     "date_outside_model": True,
     "date_partial": False,
     "date_serial": True,
     "date_unreadable": True,
+    "declination_nine": False,
+    "declination_null": False,
     "declination_range": True,
+    "far_place": False,
     "height_range": False,
     "kind_unknown": False,
     "no_date": True,
@@ -37,8 +42,11 @@ REJECTS: Final[Mapping[str, bool]] = {
     "no_grid": True,
     "north_unknown": True,
     "old_model": False,
+    "outside_area": False,
     "polarity_unknown": False,
     "quality_unreadable": False,
+    "ring_assumed": False,
+    "ring_blank": True,
     "ring_far": False,
     "ring_range": True,
     "weak_field": False,
@@ -124,6 +132,9 @@ class Notes:
         self, mask: npt.ArrayLike, code: str, *, rejects: bool | None = None, **columns: Sequence[Any] | Any
     ) -> None:
         """Note the same about many rows, each with its own values from columns of shape (n,)."""
+        mask = np.asarray(mask)
+        if not mask.any():
+            return
         for row in np.flatnonzero(mask).tolist():
             self.add(row, code, rejects=rejects, **{name: column[row] for name, column in columns.items()})
 

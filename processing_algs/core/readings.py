@@ -18,14 +18,15 @@ import numpy.typing as npt
 from . import correction, norths, reduction, true_north
 from .angles import UNITS, FloatArray
 from .attitude_columns import read_kind_column, read_polarity_column
-from .blunders import Finding, QuadrantCheck, ResidueCheck
+from .blunders import Finding, QuadrantCheck, ResidueCheck, ZeroDipCheck
 from .cells import column_of
 from .letters import DEFAULT_LETTERS
+from .north_habits import NorthHabits
 from .notation import DEFAULT_NULLS, ColumnVotes, Readings, parse_numbers, read_rows
 from .noticed import Notes, Noticed
 from .places import Places
 from .symbol_numbers import labels, symbol_numbers
-from .true_north import NorthAccount, NorthHabits, SaidNorth
+from .true_north import NorthAccount, SaidNorth
 from .words import KINDS, LINES, NORTHS, POLARITIES, parse_words
 
 ROLES: Final = ("azimuth", "dip", "side", "text", "rake", "kind", "polarity", *true_north.ROLES)
@@ -137,6 +138,7 @@ class Habits:
     votes : ColumnVotes
         What the text column says about the order of pairs and about commas.
     north : NorthHabits
+        What the table says about north, commas, rings, heights and places.
     """
 
     votes: ColumnVotes
@@ -148,12 +150,8 @@ class Habits:
         votes.merge(other.votes)
         return Habits(votes, self.north.merge(other.north))
 
-    def settled(self, say: Said) -> bool:
-        """Whether further rows can change nothing that matters: there is no need to look over them."""
-        return say.notation != "text" and self.north.settled
 
-
-def look_over(table: Table, places: Places, say: Said) -> Habits:
+def look_over(table: Table, places: Places, say: Said, first_row: int = 0) -> Habits:
     """Look over a table, or a part of one, before its rows are read.
 
     Parameters
@@ -161,6 +159,8 @@ def look_over(table: Table, places: Places, say: Said) -> Habits:
     table : mapping of str to column, shape (n,)
     places : Places
     say : Said
+    first_row : int
+        Place of the part's first row in the table.
 
     Returns
     -------
@@ -170,7 +170,7 @@ def look_over(table: Table, places: Places, say: Said) -> Habits:
     votes = ColumnVotes(say.over_90, say.letters)
     if say.notation == "text" and table.get("text") is not None:
         votes.add(column_of(table["text"], length))
-    return Habits(votes, true_north.look_over(table, length, say.north))
+    return Habits(votes, true_north.look_over(table, places, say.north, first_row))
 
 
 @dataclass
@@ -182,21 +182,25 @@ class Account:
     north : NorthAccount
     quadrants : QuadrantCheck
     residues : ResidueCheck
+    zero_dips : ZeroDipCheck
     """
 
     north: NorthAccount = field(default_factory=NorthAccount)
     quadrants: QuadrantCheck = field(default_factory=QuadrantCheck)
     residues: ResidueCheck = field(default_factory=ResidueCheck)
+    zero_dips: ZeroDipCheck = field(default_factory=ZeroDipCheck)
 
     def merge(self, other: Account) -> None:
         """Add what was done in another part of the run."""
         self.north.merge(other.north)
         self.quadrants.merge(other.quadrants)
         self.residues.merge(other.residues)
+        self.zero_dips.merge(other.zero_dips)
 
     def findings(self) -> list[Finding]:
         """Say what was noticed about the run as a whole."""
-        return [*self.quadrants.findings(), *self.residues.findings(), *self.north.findings()]
+        checks = (self.quadrants, self.residues, self.zero_dips, self.north)
+        return [found for check in checks for found in check.findings()]
 
 
 @dataclass(frozen=True)
@@ -221,7 +225,9 @@ class Reduced:
     account: Account
 
 
-def reduce_readings(table: Table, places: Places, say: Said, habits: Habits | None = None) -> Reduced:
+def reduce_readings(
+    table: Table, places: Places, say: Said, habits: Habits | None = None, first_row: int = 0
+) -> Reduced:
     """Reduce readings to true attitudes.
 
     Parameters
@@ -233,6 +239,8 @@ def reduce_readings(table: Table, places: Places, say: Said, habits: Habits | No
     say : Said
     habits : Habits, optional
         Of the whole table; by default of this one.
+    first_row : int
+        Place of the first row in the whole table.
 
     Returns
     -------
@@ -244,7 +252,7 @@ def reduce_readings(table: Table, places: Places, say: Said, habits: Habits | No
     whole gives.
     """
     length = len(places)
-    habits = look_over(table, places, say) if habits is None else habits
+    habits = look_over(table, places, say, first_row) if habits is None else habits
     notes = Notes(length)
     kind = read_kind_column(table, say.kind_words, say.kind_default, notes)
     polarity = read_polarity_column(table, say.polarity_words, notes)
@@ -270,7 +278,7 @@ def reduce_readings(table: Table, places: Places, say: Said, habits: Habits | No
     # A horizontal plane and a vertical line are the same whatever north they were read from.
     level = np.where(readings.is_line & np.isnan(readings.rake), 90.0, 0.0)
     matters = ~notes.rejected & (readings.dip != level)
-    corrected = true_north.correct(table, places, readings.azimuth, say.north, matters, notes)
+    corrected = true_north.correct(table, places, readings.azimuth, say.north, matters, notes, habits.north, first_row)
     notes.add_where(np.isnan(places.lon) & ~notes.rejected, "no_position", rejects=False)
     good = ~notes.rejected
     columns = _attitudes(readings, corrected, places, say, kind, polarity, good)
@@ -311,6 +319,7 @@ def _attitudes(
         "decl": corrected.decl * known,
         "ring_set": corrected.ring_set * known,
         "correction": corrected.correction * known,
+        **({"index_err": corrected.index_err * known} if say.north.checks else {}),
         "strike": found.strike,
         "dip": found.dip,
         "dip_dir": found.dip_dir,
@@ -342,4 +351,6 @@ def _account(readings: Readings, corrected: true_north.Corrected, say: Said, goo
     account.quadrants.add(readings.azimuth[plain])
     magnetic = plain & (corrected.norths == correction.MAGNETIC)
     account.residues.add(readings.azimuth[magnetic] / UNITS[say.unit])
+    planes = good & ~readings.is_line
+    account.zero_dips.add(readings.azimuth[planes], readings.dip[planes])
     return account

@@ -10,7 +10,7 @@ import numpy as np
 from qgis.core import Qgis, QgsFeatureRequest, QgsVariantUtils
 from qgis.PyQt.QtCore import QMetaType
 
-from ..core.cells import numbers
+from ..core.number_columns import numbers
 
 __all__ = ["Chunk", "chunks", "column_or_empty", "numbers", "output_rows", "value_rows"]
 

@@ -20,11 +20,12 @@ from qgis.PyQt.QtCore import QUrl
 from .databases import table_of_file
 from .i18n import tr
 from .kinds import DATABASES, kind_refusal, layers_refusal, other_kind
+from .server import PROVIDERS as SERVERS
+from .server import connection_text, is_server
 from .sinks import destination_file, given_destination
 
 IN_MEMORY = ("", QgsProcessing.TEMPORARY_OUTPUT)
 LAYERS = ("source", "vector", "raster", "layer", "maplayer", "mesh", "pointcloud")  # parameters that take a layer
-SERVERS = ("postgis", "postgres")  # database servers that are written to
 PARTS = {
     ".shp": (".dbf", ".shx", ".prj", ".cpg", ".qix", ".qml"),
     ".tab": (".dat", ".map", ".id", ".ind", ".qml"),
@@ -167,9 +168,8 @@ def _form_refusal(output, value):
 
 def _place_of(output):
     """Place of an output."""
-    provider, _, uri = output.given.partition(":")
-    if provider in SERVERS:
-        return _server_place(QgsDataSourceUri(uri))
+    if is_server(output.given):
+        return _server_place(QgsDataSourceUri(connection_text(output.given)))
     path, table = destination_file(output.given)
     if not output.is_layer:
         return Place((path.resolve(),))
@@ -185,6 +185,7 @@ def _place_of(output):
 
 def _server_place(uri):
     host = uri.service() or uri.host() or "localhost"
+    host = "localhost" if host in ("127.0.0.1", "::1") else host
     return Place(
         table=uri.table(), server=(host.lower(), uri.port() or "5432", uri.database(), uri.schema() or "public")
     )
@@ -195,6 +196,9 @@ def _meeting(algorithm, parameters, context, outputs):
     for one, other in combinations(outputs, 2):
         if _clash(one, other):
             return tr("{one} and {other} would go to the same place.").format(one=one.key, other=other.key)
+    servers = {output.place.server[:3] for output in outputs if output.place.server}
+    if len(servers) > 1:  # no transaction holds two
+        return tr("Outputs of one run can go to one database of a server only.")
     for name, read in _inputs(algorithm, parameters, context):
         for output in outputs:
             if output.place.touches(read):

@@ -5,8 +5,10 @@ from dataclasses import replace
 from qgis.core import QgsProcessingException
 
 from ..core import true_north
+from ..core.north_habits import NorthHabits, SaidHeights
 from ..core.places import has_places
-from ..core.true_north import GIVEN, NorthAccount, NorthHabits, SaidNorth
+from ..core.true_north import GIVEN, NorthAccount, SaidNorth
+from .compasses import compasses_refusal, read_compasses, said_compasses
 from .crs import to_pyproj
 from .dates import said_dates, to_qt
 from .i18n import tr
@@ -23,7 +25,7 @@ def north_refusal(said):
     grid = None if said.GRID_CRS is None else to_pyproj(said.GRID_CRS)
     if grid is not None and (grid.is_geographic or not has_places(grid)):
         return tr("GRID_CRS: {grid} has no grid from whose north azimuths could be counted.").format(grid=grid.name)
-    return None
+    return compasses_refusal(said)
 
 
 def said_north(said):
@@ -43,6 +45,10 @@ def said_north(said):
         words=said.NORTH_WORDS,
         grid=None if said.GRID_CRS is None else to_pyproj(said.GRID_CRS),
         ring_set=said.RING_SET,
+        rings=said.RINGS,
+        checks=read_compasses(said_compasses(said), said_dates(said)),
+        ring_blank=said.RING_BLANK,
+        heights=said_heights(said),
         dates=said_dates(said),
         model=said.MODEL,
         declination=said.DECLINATION,
@@ -50,10 +56,26 @@ def said_north(said):
     )
 
 
+def said_heights(said):
+    """What the user said about heights that are not cells of a DEM.
+
+    Parameters
+    ----------
+    said : Said
+        With what ``parameters.point_heights`` declares.
+
+    Returns
+    -------
+    SaidHeights
+    """
+    return SaidHeights(said.HEIGHT_NULLS, said.POINT_HEIGHT_UNIT, said.UNDERGROUND)
+
+
 def north_roles(said):
     """Fields of the columns about north, by role; None where the user named none."""
     return {
         "north": said.NORTH_FIELD,
+        "compass": said.COMPASS_FIELD if "COMPASS_FIELD" in said else None,
         "ring": said.RING_SET_FIELD,
         "declination": said.DECLINATION_FIELD,
         "height": said.HEIGHT_FIELD,
@@ -96,16 +118,15 @@ class NorthBlock:
     say : SaidNorth
     roles : dict
         Fields by role.
-    habits : NorthHabits
-        Of the rows looked over so far.
     account : NorthAccount
         Of the rows corrected so far.
     """
 
     def __init__(self, said, locator):
         self.say, self.roles = said_north(said), north_roles(said)
-        self._projection = locator.projection
-        self.habits, self.account = NorthHabits(), NorthAccount()
+        self._locator, self._projection = locator, locator.projection
+        self._habits, self.account = None, NorthAccount()
+        self._looked_over = self._corrected = 0
 
     @property
     def fields(self):
@@ -118,14 +139,17 @@ class NorthBlock:
         grid = self._projection if self.say.grid is None else self.say.grid
         return "" if grid is None else grid.name
 
-    def survey(self, chunk):
-        """Look over a chunk before the run."""
-        self.habits = self.habits.merge(true_north.look_over(chunk.table(self.roles), len(chunk), self.say))
-
     @property
-    def surveyed(self):
-        """Whether further rows can change nothing of what the survey is after."""
-        return self.habits.settled
+    def habits(self):
+        """What the rows looked over so far say."""
+        return NorthHabits() if self._habits is None else self._habits
+
+    def survey(self, chunk, places=None):
+        """Look over a chunk before the run; chunks come in the order of the rows, and with their geometries."""
+        places = self._locator.places(chunk) if places is None else places
+        seen = true_north.look_over(chunk.table(self.roles), places, self.say, self._looked_over)
+        self._habits = seen if self._habits is None else self._habits.merge(seen)
+        self._looked_over += len(chunk)
 
     def refuse_undated(self):
         """Refuse a run in which declinations are wanted and no row has a date."""
@@ -154,7 +178,10 @@ class NorthBlock:
         Corrected
             With ``read_date`` as Qt's own dates.
         """
-        found = true_north.correct(chunk.table(self.roles), places, azimuth, self.say, matters, notes)
+        found = true_north.correct(
+            chunk.table(self.roles), places, azimuth, self.say, matters, notes, self._habits, self._corrected
+        )
+        self._corrected += len(chunk)
         self.account.merge(found.account)
         return replace(found, read_date=to_qt(found.read_date))
 

@@ -56,6 +56,14 @@ def sentences():
         "concealed_unknown": tr('"{value}" does not say whether the line is concealed; taken as no.'),
         "confidence_unknown": tr('The confidence "{value}" is not known; drawn as questionable.'),
         "no_date": tr("No date, so the declination is not known."),
+        "check_other_ring": tr(
+            "The ring was set to {value} here, and to something else when the compass was checked; its index error may "
+            "be another."
+        ),
+        "check_ring_unset": tr(
+            "Nobody stated the ring setting when the compass was checked, so its index error may hold the ring setting "
+            "too."
+        ),
         "date_ambiguous": tr(
             "Date {value} can be read in more than one way; write it like 2026-06-01, or state the order of day and "
             "month and write all four digits of the year."
@@ -68,13 +76,23 @@ def sentences():
         "date_partial": tr("Date {value} is only a year or a month; its middle, {used}, was used."),
         "date_outside_model": tr("Date {value} is outside {first} to {last}, the years of {model}."),
         "old_model": tr("Before 1945 the field was less well known; the stated uncertainty is optimistic."),
-        "weak_field": tr("The horizontal field is weak here ({h} nT); a needle is sluggish and declination uncertain."),
-        "no_field": tr("The horizontal field is too weak here ({h} nT) for a compass; give the declination yourself."),
+        "weak_field": tr(
+            "The horizontal field is weak here ({h} nT); a needle is sluggish and declination uncertain. Azimuths by "
+            "the sun or by satellite, read as true, do not depend on it."
+        ),
+        "no_field": tr(
+            "The horizontal field is too weak here ({h} nT) for a compass. What helps are azimuths by the sun or by "
+            "satellite, read as true; or give the declination yourself."
+        ),
         "no_position": tr(
             "No position on Earth: the row has no point, or the layer no coordinate reference system. Nothing that "
             "depends on the place is known."
         ),
         "no_declination": tr("No declination is given for this row."),
+        "declination_nine": tr(
+            "The declination -9 was taken as one; without a date nothing tells whether it stands for none."
+        ),
+        "declination_null": tr("The declination {value} stands for none; it was taken as not given."),
         "declination_range": tr(
             "Declination {value} is no number of degrees from -180 to 180; east is positive, west negative."
         ),
@@ -82,6 +100,16 @@ def sentences():
             "Ring setting {value} is no number of degrees from -180 to 180; east is positive, west negative."
         ),
         "ring_far": tr("Ring setting {value} is far from the declination {decl} and from its opposite; check it."),
+        "far_place": tr(
+            "This place lies {distance} km from its third-nearest neighbour, far from all the rest: a digit lost, or "
+            "easting and northing swapped?"
+        ),
+        "outside_area": tr("This place lies outside the area for which {crs} is meant. Is it the right one?"),
+        "ring_assumed": tr("The ring setting is blank; {value}, stated before for this compass, was taken."),
+        "ring_blank": tr(
+            "The ring setting is blank, while other rows of this compass have one. Does it mean as above, or 0? Say so "
+            "in RING_BLANK, or state it in RINGS."
+        ),
         "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS."),
@@ -256,6 +284,10 @@ def run_sentences():
         "declination_not_checked": tr(
             "The declination given for {count} rows was not checked against a model: they have no dates or places."
         ),
+        "second_area": tr(
+            "{count} rows lie together in two or three places far from all others: a second area, or wrong coordinates?"
+        ),
+        "zero_dips": tr("{count} of {rows} planes that have a strike have a dip of 0. Is 0 written for not measured?"),
         "traverse_open": tr(
             "The traverse neither returns to a station nor ends at a known point, so nothing checks its legs."
         ),
@@ -347,6 +379,10 @@ def _column_names():
         "text": tr("attitude"),
         "rake": tr("rake"),
         "angle": tr("vertical angle"),
+        "ring": tr("ring setting"),
+        "declination": tr("declination"),
+        "distance": tr("distance"),
+        "height": tr("height"),
     }
 
 

@@ -1,44 +1,6 @@
-"""The parameters that say how bearings are written, and how a chunk's are read."""
+"""How a chunk's bearings are read."""
 
-from qgis.core import QgsProcessingParameterEnum, QgsProcessingParameterString
-
-from ..core import angles
 from ..core.bearings import SaidBearings, read_bearings
-from ..core.errors import FieldDataError
-from ..core.notation import DEFAULT_NULLS, parse_numbers
-from .i18n import tr
-
-ANGLE_UNIT, NULL_VALUES = "ANGLE_UNIT", "NULL_VALUES"
-
-
-def add_bearing_notation(algorithm):
-    """Add the parameters that say how bearings are written."""
-    algorithm.add(
-        QgsProcessingParameterEnum(
-            ANGLE_UNIT, tr("Unit of the bearings"), list(angles.UNITS), usesStaticStrings=True, defaultValue="degree"
-        ),
-        tr("degree, gon (400 to the circle) or mil6400 (6400 to the circle)."),
-        advanced=True,
-    )
-    algorithm.add(
-        QgsProcessingParameterString(
-            NULL_VALUES,
-            tr("Numbers that mean no reading"),
-            ",".join(f"{value:g}" for value in DEFAULT_NULLS),
-            optional=True,
-        ),
-        tr("Only for bearings."),
-        advanced=True,
-    )
-
-
-def bearing_refusal(algorithm, parameters, context):
-    """Why these parameters cannot run: a sentence, or None."""
-    try:
-        parse_numbers(algorithm.parameterAsString(parameters, NULL_VALUES, context))
-    except FieldDataError as error:
-        return tr("NULL_VALUES: {entry} is no number.").format(entry=error.values.get("entry", ""))
-    return None
 
 
 class BearingReader:
@@ -46,15 +8,12 @@ class BearingReader:
 
     Parameters
     ----------
-    algorithm, parameters, context
-        Of the run.
+    said : Said
+        With ANGLE_UNIT and NULL_VALUES.
     """
 
-    def __init__(self, algorithm, parameters, context):
-        self._said = SaidBearings(
-            unit=algorithm.word(parameters, ANGLE_UNIT, context),
-            null_values=parse_numbers(algorithm.parameterAsString(parameters, NULL_VALUES, context)),
-        )
+    def __init__(self, said):
+        self._said = SaidBearings(unit=said.ANGLE_UNIT, null_values=said.NULL_VALUES)
 
     def read(self, chunk, name, notes, *, may_be_empty=False):
         """Read one column.

@@ -58,6 +58,15 @@ def height_units():
     }
 
 
+def ring_blanks():
+    """Words for what a blank ring setting means among others."""
+    return {
+        "reject": tr("not known: the row is rejected"),
+        "as_before": tr("as above: the last one stated for this compass"),
+        "parameter": tr("the ring setting of the run"),
+    }
+
+
 def angle_units():
     """Words for units of angle."""
     return {
@@ -76,6 +85,14 @@ def notations():
         "dip_direction": tr("dip direction and dip"),
         "line": tr("trend and plunge of lines"),
         "text": tr("all in one text, such as N45E/30SE"),
+    }
+
+
+def rake_meanings():
+    """Words for how a rake is counted."""
+    return {
+        "from_strike": tr("0 to 180 from the strike that has the dip to its right"),
+        "with_letter": tr("0 to 90 and a letter"),
     }
 
 
@@ -182,4 +199,13 @@ def arrow_anchors():
         "tail": tr("tail"),
         "middle": tr("middle"),
         "tip": tr("tip"),
+    }
+
+
+def vertical_angles():
+    """Words for what a vertical angle is."""
+    return {
+        "degrees_up": tr("degrees above the horizon, negative below"),
+        "zenith": tr("degrees from straight up"),
+        "percent": tr("percent, rise over run"),
     }

@@ -1,18 +1,17 @@
-"""The report of a run of ``correct_readings``."""
+"""The report of a run that reduces readings."""
 
 from ..core.correction import GRID, TRUE
 from ..gis.i18n import tr
 from ..gis.noticed import counts, noticed
 from ..gis.remarks import REJECTED, run_warning
-from ..gis.report import Report
 
 
-def write_report(path, tally, account, say, grid_name, renamed):
+def write_report(report, tally, account, say, grid_name, renamed):
     """Write what was done to the readings, and what was not.
 
     Parameters
     ----------
-    path : str
+    report : Report
     tally : Tally
     account : Account
         What was done beside the counts.
@@ -22,7 +21,6 @@ def write_report(path, tally, account, say, grid_name, renamed):
     renamed : dict
         Old to new names of the input's fields that had to give way.
     """
-    report = Report(tr("Compass readings corrected to true north"))
     counts(report, tally)
     noticed(report, tally, [run_warning(finding) for finding in account.findings()])
     _norths(report, account.north, grid_name)
@@ -33,7 +31,6 @@ def write_report(path, tally, account, say, grid_name, renamed):
         report.paragraph(tr("These fields of the input have another name in the output; their values are unchanged."))
         report.table([tr("in the input"), tr("in the output")], renamed.items())
     report.cautions()
-    report.write(path)
 
 
 def _norths(report, north, grid_name):

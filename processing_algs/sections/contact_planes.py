@@ -51,7 +51,7 @@ class ContactPlanes:
             places, read = locator.places(chunk), read_attitudes(chunk, names, notes, kind_default=default)
             tally.add(chunk.ids, notes)
             use = ~notes.rejected & ~read.is_line & np.isfinite(places.lon)
-            if read.kind is not None and kinds:
+            if names.kind and kinds:
                 use &= np.isin(read.kind, kinds)
             group = np.array(texts(chunk, group_field), dtype=object)
             parts.append([part[use] for part in (places.lon, places.lat, read.strike, read.dip, group)])

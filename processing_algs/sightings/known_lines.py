@@ -1,78 +1,89 @@
 """Lines between known points: by the names of their ends, or by the coordinates of their ends."""
 
 import numpy as np
-from qgis.core import (
-    QgsCoordinateReferenceSystem,
-    QgsProcessingParameterCrs,
-    QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterField,
-)
+from qgis.core import QgsCoordinateReferenceSystem
 
-from ..base import POINTS as POINT_LAYERS
 from ..core.cells import is_empty, text_of
 from ..core.places import places_at
-from ..gis.columns import chunks, column_or_empty, numbers
+from ..gis.columns import column_or_empty, numbers
 from ..gis.i18n import tr
 from ..gis.places import Locator
+from ..parameters import POINTS, column, crs, layer, rule
+from .shared import nowhere
 
-INPUT = "INPUT"
-POINTS, POINT_FIELD, FROM_FIELD, TO_FIELD = "POINTS", "POINT_FIELD", "FROM_FIELD", "TO_FIELD"
-FROM_X, FROM_Y, TO_X, TO_Y, CRS = "FROM_X_FIELD", "FROM_Y_FIELD", "TO_X_FIELD", "TO_Y_FIELD", "CRS"
-BY_NAME, BY_COORDINATES = (POINTS, POINT_FIELD, FROM_FIELD, TO_FIELD), (FROM_X, FROM_Y, TO_X, TO_Y, CRS)
+BY_NAME = ("POINTS", "POINT_FIELD", "FROM_FIELD", "TO_FIELD")
+BY_COORDINATES = ("FROM_X_FIELD", "FROM_Y_FIELD", "TO_X_FIELD", "TO_Y_FIELD", "CRS")
 
 
-def add_known_lines(algorithm):
-    """Add the parameters."""
-
-    def column(key, label, help_text, layer=INPUT, *, advanced=False):
-        algorithm.add(QgsProcessingParameterField(key, label, None, layer, optional=True), help_text, advanced=advanced)
-
-    algorithm.add(
-        QgsProcessingParameterFeatureSource(POINTS, tr("Known points"), POINT_LAYERS, optional=True),
-        tr("Points whose places are known well, such as survey marks, peaks or crossings; each has a name."),
-    )
-    column(POINT_FIELD, tr("Names of the known points"), tr("The field of the known points that names them."), POINTS)
-    column(FROM_FIELD, tr("Where the compass stood"), tr("Name of a known point."))
-    column(TO_FIELD, tr("What was sighted"), tr("Name of another known point."))
+def known_lines():
+    """The ends of the lines: by names of known points, or by coordinates in each row."""
     both = tr("Instead of names: coordinates in each row. All four fields and CRS are needed.")
-    for key, label in (
-        (FROM_X, tr("Easting where the compass stood")),
-        (FROM_Y, tr("Northing where the compass stood")),
-        (TO_X, tr("Easting of what was sighted")),
-        (TO_Y, tr("Northing of what was sighted")),
-    ):
-        column(key, label, both, advanced=True)
-    algorithm.add(
-        QgsProcessingParameterCrs(CRS, tr("CRS of the coordinates"), optional=True),
-        tr("What the coordinates in the four fields are counted in."),
-        advanced=True,
+    by_coordinates = (
+        ("FROM_X_FIELD", tr("Easting where the compass stood")),
+        ("FROM_Y_FIELD", tr("Northing where the compass stood")),
+        ("TO_X_FIELD", tr("Easting of what was sighted")),
+        ("TO_Y_FIELD", tr("Northing of what was sighted")),
     )
+    return [
+        layer(
+            "POINTS",
+            tr("Known points"),
+            tr("Points whose places are known well, such as survey marks, peaks or crossings; each has a name."),
+            POINTS,
+            optional=True,
+        ),
+        column(
+            "POINT_FIELD",
+            tr("Names of the known points"),
+            tr("The field of the known points that names them."),
+            "POINTS",
+            role="name",
+            optional=True,
+            fill=True,
+        ),
+        column(
+            "FROM_FIELD",
+            tr("Where the compass stood"),
+            tr("Name of a known point."),
+            role="from_station",
+            optional=True,
+            fill=True,
+        ),
+        column(
+            "TO_FIELD",
+            tr("What was sighted"),
+            tr("Name of another known point."),
+            role="to_station",
+            optional=True,
+            fill=True,
+        ),
+        *(column(key, label, both, optional=True, advanced=True) for key, label in by_coordinates),
+        crs(
+            "CRS",
+            tr("CRS of the coordinates"),
+            tr("What the coordinates in the four fields are counted in."),
+            advanced=True,
+        ),
+        rule(_refusal),
+    ]
 
 
-def known_lines_refusal(algorithm, parameters, context):
-    """Why these parameters do not tell the ends of the lines: a sentence, or None."""
-    named = [key for key in BY_NAME if algorithm.given(parameters, key)]
-    counted = [key for key in BY_COORDINATES if algorithm.given(parameters, key)]
+def _refusal(said):
+    named, counted = ([key for key in keys if said[key] is not None] for keys in (BY_NAME, BY_COORDINATES))
     if named and counted:
         return tr(
             "Tell the ends of the lines by names ({names}) or by coordinates ({coordinates}), not by both."
         ).format(names=", ".join(BY_NAME), coordinates=", ".join(BY_COORDINATES))
-    wanted = BY_COORDINATES if counted else BY_NAME
-    missing = [key for key in wanted if not algorithm.given(parameters, key)]
+    missing = [key for key in (BY_COORDINATES if counted else BY_NAME) if said[key] is None]
     if missing:
         return tr("To know the ends of the lines, {missing} is needed too.").format(missing=", ".join(missing))
-    if Locator(_crs(algorithm, parameters, context)).projection is None:
-        return tr("{key}: there is no coordinate reference system that leads to places on Earth.").format(
-            key=CRS if counted else POINTS
-        )
-    return None
+    return nowhere("CRS" if counted else "POINTS", _crs(said))
 
 
-def _crs(algorithm, parameters, context):
-    if algorithm.given(parameters, CRS):
-        return algorithm.parameterAsCrs(parameters, CRS, context)
-    points = algorithm.parameterAsSource(parameters, POINTS, context)
-    return QgsCoordinateReferenceSystem() if points is None else points.sourceCrs()
+def _crs(said):
+    if said.CRS is not None:
+        return said.CRS
+    return QgsCoordinateReferenceSystem() if said.POINTS is None else said.POINTS.crs
 
 
 class KnownLines:
@@ -80,8 +91,9 @@ class KnownLines:
 
     Parameters
     ----------
-    algorithm, parameters, context, feedback
-        Of the run.
+    said : Said
+        With what :func:`known_lines` declares.
+    run : Run
 
     Attributes
     ----------
@@ -89,17 +101,16 @@ class KnownLines:
         Of the CRS in which the ends are known.
     """
 
-    def __init__(self, algorithm, parameters, context, feedback):
-        self.locator = Locator(_crs(algorithm, parameters, context))
-        self._fields = {key: algorithm.field(parameters, key, context) for key in (*BY_NAME[1:], *BY_COORDINATES[:4])}
+    def __init__(self, said, run):
+        self.locator, self._said = Locator(_crs(said)), said
         self._places, self._twice = {}, set()
-        if algorithm.given(parameters, POINTS):
-            self._read(algorithm.source(parameters, POINTS, context), feedback)
+        if said.POINTS is not None:
+            self._read(run.chunks(run.source(said.POINTS), stop=5.0))
 
-    def _read(self, source, feedback):
-        for chunk in chunks(source, feedback, stop=5.0):
+    def _read(self, chunks):
+        for chunk in chunks:
             places = self.locator.places(chunk)
-            names = column_or_empty(chunk, self._fields[POINT_FIELD])
+            names = column_or_empty(chunk, self._said.POINT_FIELD)
             for name, x, y in zip(names, places.x, places.y, strict=True):
                 if is_empty(name) or np.isnan(x):
                     continue
@@ -120,10 +131,10 @@ class KnownLines:
         tuple of (Places, Places)
             NaN where not known.
         """
-        if self._fields[FROM_FIELD]:
-            found = [self._named(chunk, self._fields[key], notes) for key in (FROM_FIELD, TO_FIELD)]
+        if self._said.FROM_FIELD:
+            found = [self._named(chunk, self._said[key], notes) for key in ("FROM_FIELD", "TO_FIELD")]
         else:
-            found = [self._counted(chunk, keys) for keys in ((FROM_X, FROM_Y), (TO_X, TO_Y))]
+            found = [self._counted(chunk, keys) for keys in (BY_COORDINATES[:2], BY_COORDINATES[2:4])]
         here, there = (places_at(self.locator.projection, *pair) for pair in found)
         lost = np.isnan(here.lon) | np.isnan(there.lon)
         notes.add_where(lost & ~notes.rejected, "no_position", rejects=True)
@@ -142,4 +153,4 @@ class KnownLines:
         return x, y
 
     def _counted(self, chunk, keys):
-        return [numbers(chunk.column(self._fields[key]), len(chunk))[0] for key in keys]
+        return [numbers(chunk.column(self._said[key]), len(chunk))[0] for key in keys]

@@ -22,7 +22,7 @@ def test_planes_and_lines_come_out_apart():
     assert (found.strike[0], found.dip[0], found.trend[1], found.plunge[1]) == (350, 30, 200, 15)
     assert np.isnan([found.strike[1], found.dip[1], found.trend[0], found.plunge[0]]).all()
     assert found.is_line.tolist() == [False, True]
-    assert found.kind is None
+    assert found.kind.tolist() == ["other_plane", "other_line"]
     assert codes(notes) == []
 
 
