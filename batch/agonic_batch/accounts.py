@@ -6,6 +6,7 @@ import datetime
 from collections import Counter
 from typing import Any
 
+import numpy as np
 from agonic_core.blunders import DeclinationCheck, QuadrantCheck, ResidueCheck
 from agonic_core.noticed import Noticed, Tally
 from agonic_core.readings import Account
@@ -20,7 +21,9 @@ def encode(value: Any) -> Any:
     """Write an account as lists, texts and numbers; what it does not know is an error."""
     if value is None or isinstance(value, (bool, int, float, str)):
         return value
-    if hasattr(value, "item") and getattr(value, "ndim", 1) == 0:  # a number of numpy
+    if isinstance(value, np.ndarray):
+        return {"array": [value.dtype.str, [encode(one) for one in value.tolist()]]}
+    if isinstance(value, np.generic):
         return encode(value.item())
     if isinstance(value, datetime.date):
         return {"date": value.isoformat()}
@@ -53,6 +56,7 @@ def decode(value: Any) -> Any:
         vars(made).update(decode(held))
         return made
     readers = {
+        "array": lambda two: np.array(decode(two[1]), dtype=two[0]),
         "date": datetime.date.fromisoformat,
         "counter": lambda pairs: Counter({decode(key): count for key, count in pairs}),
         "noticed": lambda four: Noticed(four[0], four[1], four[2], decode(four[3])),
