@@ -3,18 +3,14 @@
 from __future__ import annotations
 
 import datetime
+import importlib
 from collections import Counter
 from typing import Any
 
 import numpy as np
-from agonic_core.blunders import DeclinationCheck, QuadrantCheck, ResidueCheck
-from agonic_core.noticed import Noticed, Tally
-from agonic_core.readings import Account
-from agonic_core.true_north import NorthAccount
+from agonic_core.noticed import Noticed
 
-KNOWN = {
-    cls.__name__: cls for cls in (Account, DeclinationCheck, NorthAccount, QuadrantCheck, ResidueCheck, Tally)
-}
+SCIENCE = "agonic_core."
 
 
 def encode(value: Any) -> Any:
@@ -30,7 +26,7 @@ def encode(value: Any) -> Any:
     if isinstance(value, Counter):
         return {"counter": sorted(([encode(key), count] for key, count in value.items()), key=repr)}
     if isinstance(value, Noticed):
-        return {"noticed": [value.row, value.code, value.rejects, encode(dict(value.values))]}
+        return {"noticed": [value.row, value.code, value.rejects, encode(_shown(value.values))]}
     if isinstance(value, dict):
         return {"dict": [[encode(key), encode(one)] for key, one in sorted(value.items(), key=repr)]}
     if isinstance(value, (set, frozenset)):
@@ -39,9 +35,16 @@ def encode(value: Any) -> Any:
         return {"tuple": [encode(one) for one in value]}
     if isinstance(value, list):
         return [encode(one) for one in value]
-    if type(value).__name__ in KNOWN:
-        return {type(value).__name__: encode(vars(value))}
-    return {"text": str(value)}  # values of a sentence, such as a cell as it was written
+    if type(value).__module__.startswith(SCIENCE):
+        return {"object": [type(value).__module__, type(value).__name__, encode(vars(value))]}
+    message = f"An account holds {type(value).__name__}, which cannot be written."
+    raise TypeError(message)
+
+
+def _shown(values: dict[str, Any]) -> dict[str, Any]:
+    """Values of a sentence: what is no number or text, such as a cell of a table, as it reads."""
+    plain = (bool, int, float, str, datetime.date, np.generic, tuple, list, type(None))
+    return {name: value if isinstance(value, plain) else str(value) for name, value in values.items()}
 
 
 def decode(value: Any) -> Any:
@@ -51,9 +54,13 @@ def decode(value: Any) -> Any:
     if not isinstance(value, dict):
         return value
     ((kind, held),) = value.items()
-    if kind in KNOWN:
-        made = object.__new__(KNOWN[kind])
-        vars(made).update(decode(held))
+    if kind == "object":
+        module, name, attributes = held
+        if not module.startswith(SCIENCE):
+            message = f"An account names {module}, which is not of the science."
+            raise ValueError(message)
+        made = object.__new__(getattr(importlib.import_module(module), name))
+        vars(made).update(decode(attributes))
         return made
     readers = {
         "array": lambda two: np.array(decode(two[1]), dtype=two[0]),
@@ -63,6 +70,5 @@ def decode(value: Any) -> Any:
         "dict": lambda pairs: {decode(key): decode(one) for key, one in pairs},
         "set": lambda ones: {decode(one) for one in ones},
         "tuple": lambda ones: tuple(decode(one) for one in ones),
-        "text": str,
     }
     return readers[kind](held)

@@ -13,6 +13,7 @@ import numpy as np
 import pyarrow as pa
 import pyarrow.parquet as pq
 from agonic_core.noticed import Tally
+from agonic_core.number_columns import numbers
 from agonic_core.places import has_places, places_at
 from agonic_core.readings import Habits, Reduced, look_over, reduce_readings
 
@@ -104,7 +105,9 @@ def inputs(table: pa.Table, settings: Settings) -> tuple[dict[str, Any], Any]:
     name, crs = geometry_of(table.schema)
     crs = settings.crs or crs
     if settings.x and settings.y:
-        xy = np.stack([np.asarray(cells_of(table, column), dtype=float) for column in (settings.x, settings.y)], axis=1)
+        xy = np.stack(
+            [numbers(cells_of(table, column), table.num_rows)[0] for column in (settings.x, settings.y)], axis=1
+        )
     elif name:
         xy = xy_of(table.column(name).to_pylist())
     else:

@@ -16,6 +16,7 @@ import pytest
 from agonic_batch import accounts, parts, settings
 from agonic_batch.points import xy_of
 from agonic_batch.run import Refused, run
+from agonic_core.noticed import Tally
 from agonic_core.places import places_at
 from agonic_core.readings import reduce_readings
 
@@ -201,7 +202,7 @@ def test_accounts_come_back_from_their_file_as_they_went_in(whole):
     part = parts.divide([source], 2000)[1]
     roles, places = parts.inputs(parts.read(part), SAID)
     reduced = reduce_readings(roles, places, SAID.say)
-    tally = accounts.Tally()
+    tally = Tally()
     tally.add(np.arange(2000, 4000), reduced)
     back = accounts.decode(json.loads(json.dumps(accounts.encode([tally, reduced.account]))))
     assert accounts.encode(back) == accounts.encode([tally, reduced.account])
