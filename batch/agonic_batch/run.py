@@ -140,7 +140,7 @@ def _habits(parts: list[Part], settings: Settings, spread: Callable[..., Iterato
 
 
 def _said_by(habits: Habits) -> str:
-    return json.dumps({"votes": sorted(vars(habits.votes).items(), key=str), "north": vars(habits.north)}, default=str)
+    return json.dumps(encode(habits), sort_keys=True)
 
 
 def _claim(folder: Path, settings: Settings, fingerprint: str) -> None:
