@@ -5,14 +5,8 @@ import itertools
 import numpy as np
 import pytest
 from agonic.processing_algs.core.attitudes import line_of, line_vector
-from agonic.processing_algs.core.girdles import (
-    UNDETERMINED,
-    bootstrap_axes,
-    bootstrap_girdles,
-    cone_probability,
-    cones,
-    girdles,
-)
+from agonic.processing_algs.core.cones import UNDETERMINED, cone_probability, cones
+from agonic.processing_algs.core.girdles import bootstrap_axes, bootstrap_girdles, girdles
 from agonic.processing_algs.core.grouped import unit_vectors
 from agonic.tests.core.directions import CONE, CYLINDER, apart, fold, inside, poles, scattered, turns
 from hypothesis import given
