@@ -1,12 +1,13 @@
-"""Builds the wheel of the science alone, from an archive of the commit: agonic_core, and agonic_batch that spreads it."""
+"""Builds the wheel of the science alone from an archive of the commit: agonic_core, and agonic_batch to spread it."""
 
 import io
 import shutil
 import subprocess
 import sys
-import tomllib
 import zipfile
 from pathlib import Path
+
+import tomllib
 
 ROOT = Path(__file__).resolve().parent.parent
 BUILT = ROOT / "build" / "wheel"

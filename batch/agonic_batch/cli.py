@@ -8,7 +8,7 @@ import sys
 from agonic_core.errors import FieldDataError
 
 from . import settings as said
-from .run import ROWS, Refused, run
+from .run import ROWS, RefusedError, run
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -18,7 +18,9 @@ def main(arguments: list[str] | None = None) -> int:
         description="Reduce an archive of compass readings to true attitudes. A stopped run is taken up again where it "
         "stopped, by the same command.",
     )
-    parser.add_argument("settings", help="TOML file with the keys of the tool: NOTATION, AZIMUTH_FIELD, DATE_FIELD, ...")
+    parser.add_argument(
+        "settings", help="TOML file with the keys of the tool: NOTATION, AZIMUTH_FIELD, DATE_FIELD, ..."
+    )
     parser.add_argument("input", help="GeoParquet file, folder of such files, CSV, or postgresql://.../schema.table")
     parser.add_argument("output", help="folder of the result, or postgresql://.../schema.table")
     parser.add_argument("--workers", type=int, default=1, help="processes on this machine (default 1)")
@@ -28,7 +30,7 @@ def main(arguments: list[str] | None = None) -> int:
     given = parser.parse_args(arguments)
     try:
         report = _go(given)
-    except (Refused, FieldDataError, FileNotFoundError) as error:
+    except (RefusedError, FieldDataError, FileNotFoundError) as error:
         print(f"agonic-reduce: {error}", file=sys.stderr)
         return 2
     print(
@@ -41,14 +43,14 @@ def main(arguments: list[str] | None = None) -> int:
 def _go(given: argparse.Namespace) -> dict[str, object]:
     settings = said.load(given.settings)
     if any(place.startswith(("postgresql://", "postgres://")) for place in (given.input, given.output)):
-        from .postgis import through
+        from .postgis import through  # needs psycopg, which nobody else does
 
         return through(given, settings, _spread(given), _progress)
     with _spread(given) as spread:
         return run(given.input, given.output, settings, rows=given.rows, spread=spread, progress=_progress)
 
 
-def _spread(given: argparse.Namespace):  # noqa: ANN202
+def _spread(given: argparse.Namespace):
     from contextlib import nullcontext
 
     if given.workers > 1 or given.scheduler:

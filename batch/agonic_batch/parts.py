@@ -12,7 +12,7 @@ from typing import Any
 import numpy as np
 import pyarrow as pa
 import pyarrow.parquet as pq
-from agonic_core.noticed import Tally
+from agonic_core.noticed import Notes, Tally
 from agonic_core.number_columns import numbers
 from agonic_core.places import has_places, places_at
 from agonic_core.readings import Habits, Reduced, look_over, reduce_readings
@@ -58,7 +58,9 @@ def divide(paths: list[str], rows: int = ROWS) -> list[Part]:
     parts: list[Part] = []
     first = 0
     for path in paths:
-        sizes = [pq.ParquetFile(path).metadata.row_group(i).num_rows for i in range(pq.ParquetFile(path).num_row_groups)]
+        sizes = [
+            pq.ParquetFile(path).metadata.row_group(i).num_rows for i in range(pq.ParquetFile(path).num_row_groups)
+        ]
         ends = np.cumsum([0, *sizes])
         for start in range(0, int(ends[-1]), rows):
             stop = min(start + rows, int(ends[-1]))
@@ -173,6 +175,7 @@ def result(table: pa.Table, reduced: Reduced) -> pa.Table:
     """The part's own columns, then ours; a column of the input that has one of our names is renamed ``in_...``."""
     ours = {name: _array(name, column) for name, column in reduced.columns.items()}
     ours |= dict(zip(ADDED, (pa.array(column, pa.string()) for column in statuses(reduced))))
+    metadata = table.schema.metadata
     names, taken = [], {name.lower() for name in table.column_names} | set(ours)
     for name in table.column_names:
         names.append(_free(name, taken) if name.lower() in ours else name)
@@ -180,7 +183,7 @@ def result(table: pa.Table, reduced: Reduced) -> pa.Table:
     table = table.rename_columns(names)
     for name, column in ours.items():
         table = table.append_column(name, column)
-    return table
+    return table.replace_schema_metadata(metadata)
 
 
 def _free(name: str, taken: set[str]) -> str:
@@ -199,8 +202,6 @@ def _array(name: str, column: np.ndarray) -> pa.Array:
 
 def statuses(reduced: Reduced) -> tuple[list[str], list[str | None]]:
     """Status and codes of every row."""
-    from agonic_core.noticed import Notes
-
     notes = Notes(len(reduced.rejected), reduced.noticed)
     notes.rejected = reduced.rejected
     return notes.status(), notes.codes()

@@ -24,7 +24,7 @@ REPORT = "report.json"
 WORK = "_work"
 
 
-class Refused(Exception):
+class RefusedError(Exception):
     """A run that must not be done as it was asked for."""
 
 
@@ -34,10 +34,10 @@ def sources(given: str, output: Path) -> list[str]:
     if path.is_dir():
         found = sorted(str(one) for one in path.glob("*.parquet"))
         if not found:
-            raise Refused(f"There is no Parquet file in {path}.")
+            raise RefusedError(f"There is no Parquet file in {path}.")
         return found
     if not path.is_file():
-        raise Refused(f"There is no file {path}.")
+        raise RefusedError(f"There is no file {path}.")
     return [_from_csv(path, output)] if path.suffix.lower() in (".csv", ".txt", ".tsv") else [str(path)]
 
 
@@ -58,9 +58,10 @@ def _from_csv(path: Path, output: Path) -> str:
         column_types=dict.fromkeys(names, "string"), strings_can_be_null=True, null_values=[""]
     )
     aside = target.with_suffix(".aside")
-    with pacsv.open_csv(
-        path, parse_options=pacsv.ParseOptions(delimiter=separator), convert_options=options
-    ) as reader, pq.ParquetWriter(aside, reader.schema) as writer:
+    with (
+        pacsv.open_csv(path, parse_options=pacsv.ParseOptions(delimiter=separator), convert_options=options) as reader,
+        pq.ParquetWriter(aside, reader.schema) as writer,
+    ):
         for batch in reader:
             writer.write_batch(batch)
     os.replace(aside, target)
@@ -75,7 +76,8 @@ def run(
     *,
     rows: int = ROWS,
     spread: Callable[[Callable[..., Any], list[tuple[Any, ...]]], Iterator[Any]] | None = None,
-    progress: Callable[[int, int], None] = lambda done, total: None,
+    progress: Callable[[int, int], None] = lambda *_: None,
+    keep: bool = False,
 ) -> dict[str, Any]:
     """Reduce an archive of readings.
 
@@ -93,6 +95,8 @@ def run(
         after the other.
     progress : callable
         Takes the number of parts done and of all.
+    keep : bool
+        Whether the folder with what was made on the way stays.
 
     Returns
     -------
@@ -101,7 +105,7 @@ def run(
 
     Raises
     ------
-    Refused
+    RefusedError
         If the folder holds a run of other settings, of another model or of other readings.
     """
     folder = Path(output)
@@ -109,7 +113,7 @@ def run(
     spread = here if spread is None else spread
     parts = divide(sources(given, folder), rows)
     if not parts:
-        raise Refused("The table has no rows.")
+        raise RefusedError("The table has no rows.")
     habits = _habits(parts, settings, spread)
     fingerprint = hashlib.sha256(f"{settings.fingerprint()} {rows} {_said_by(habits)}".encode()).hexdigest()
     _claim(folder, settings, fingerprint)
@@ -121,7 +125,8 @@ def run(
     _sweep(folder, set(names))
     report = _report(folder, names, settings, fingerprint)
     _put(folder / REPORT, report)
-    shutil.rmtree(folder / WORK, ignore_errors=True)
+    if not keep:
+        shutil.rmtree(folder / WORK, ignore_errors=True)
     return report
 
 
@@ -146,16 +151,22 @@ def _said_by(habits: Habits) -> str:
 def _claim(folder: Path, settings: Settings, fingerprint: str) -> None:
     """Take the folder for this run, or refuse it: results of two models are never mixed."""
     manifest = folder / MANIFEST
-    ours = {"fingerprint": fingerprint, "model": settings.model, "settings": {k: str(v) for k, v in settings.raw.items()}}
+    ours = {
+        "fingerprint": fingerprint,
+        "model": settings.model,
+        "settings": {k: str(v) for k, v in settings.raw.items()},
+    }
     if manifest.exists():
         theirs = json.loads(manifest.read_text(encoding="utf-8"))
         if theirs.get("model") != ours["model"]:
-            raise Refused(f"{folder} holds a run with {theirs.get('model')}, not {ours['model']}; take another folder.")
+            raise RefusedError(
+                f"{folder} holds a run with {theirs.get('model')}, not {ours['model']}; take another folder."
+            )
         if theirs.get("fingerprint") != fingerprint:
-            raise Refused(f"{folder} holds a run of other settings or readings; take another folder.")
+            raise RefusedError(f"{folder} holds a run of other settings or readings; take another folder.")
         return
     if any(folder.glob("*.parquet")):
-        raise Refused(f"{folder} holds Parquet files that are not of a run; take another folder.")
+        raise RefusedError(f"{folder} holds Parquet files that are not of a run; take another folder.")
     _put(manifest, ours)
 
 

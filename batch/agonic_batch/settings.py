@@ -16,6 +16,7 @@ from agonic_core.geomagnetism import MODELS
 from agonic_core.notation import NOTATIONS
 from agonic_core.true_north import GIVEN, SaidNorth
 from agonic_core.words import NORTHS
+from pyproj import CRS
 
 try:
     import tomllib
@@ -127,7 +128,7 @@ def parse(raw: dict[str, Any]) -> Settings:
         notation,
         north=SaidNorth(
             north=north,
-            grid=_crs(raw["GRID_CRS"]) if "GRID_CRS" in raw else None,
+            grid=CRS.from_user_input(raw["GRID_CRS"]) if "GRID_CRS" in raw else None,
             ring_set=float(raw.get("RING_SET", 0.0)),
             dates=SaidDates(date, order),
             model=model,
@@ -138,12 +139,6 @@ def parse(raw: dict[str, Any]) -> Settings:
     )
     columns = {role: raw[key] for key, role in COLUMNS.items() if key in raw}
     return Settings(say, columns, raw.get("X_FIELD"), raw.get("Y_FIELD"), raw.get("CRS"), dict(raw))
-
-
-def _crs(text: str) -> Any:
-    from pyproj import CRS
-
-    return CRS.from_user_input(text)
 
 
 def _refuse(message: str, key: str) -> None:

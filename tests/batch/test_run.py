@@ -15,7 +15,7 @@ import pyarrow.parquet as pq
 import pytest
 from agonic_batch import accounts, parts, settings
 from agonic_batch.points import xy_of
-from agonic_batch.run import Refused, run
+from agonic_batch.run import RefusedError, run
 from agonic_core.noticed import Tally
 from agonic_core.places import places_at
 from agonic_core.readings import reduce_readings
@@ -65,7 +65,7 @@ def test_the_answer_is_the_pipeline_s_own(whole):
 @pytest.mark.parametrize("rows", [3000, 858, 94])
 def test_the_answer_does_not_depend_on_how_the_table_is_cut(whole, tmp_path, rows):
     """2, 7 and 64 parts."""
-    table, source, report, found = whole
+    _, source, report, found = whole
     again = run(source, str(tmp_path / "out"), SAID, rows=rows)
     assert len(again["parts"]) == {3000: 2, 858: 7, 94: 64}[rows]
     assert result(tmp_path / "out").equals(found)
@@ -136,15 +136,19 @@ def test_models_are_never_mixed(whole, tmp_path):
     run(source, str(tmp_path / "out"), SAID, rows=6000)
     before = contents(tmp_path / "out")
     other = settings.parse({**SAID.raw, "MODEL": "given", "DECLINATION": 2.0})
-    with pytest.raises(Refused, match="igrf14, not given"):
+    with pytest.raises(RefusedError, match="igrf14, not given"):
         run(source, str(tmp_path / "out"), other, rows=6000)
-    with pytest.raises(Refused, match="other settings"):
+    with pytest.raises(RefusedError, match="other settings"):
         run(source, str(tmp_path / "out"), settings.parse({**SAID.raw, "SIGMA_READING": 3.0}), rows=6000)
     assert contents(tmp_path / "out") == before
 
 
 def test_a_csv_is_read_cell_by_cell_as_it_was_written(tmp_path):
-    rows = ["station;e;n;azimuth;dip;letter;date", '1;11,5;47,5;"045";30;SE;2020-06-01', "2;11,6;47,5;008;12;E;2020-06-01"]
+    rows = [
+        "station;e;n;azimuth;dip;letter;date",
+        '1;11,5;47,5;"045";30;SE;2020-06-01',
+        "2;11,6;47,5;008;12;E;2020-06-01",
+    ]
     (tmp_path / "book.csv").write_text("\ufeff" + "\n".join(rows).replace(",", ".") + "\n", encoding="utf-8")
     said = settings.parse(
         {
@@ -198,7 +202,7 @@ def test_points_of_every_form_are_read():
 
 
 def test_accounts_come_back_from_their_file_as_they_went_in(whole):
-    table, source, _, _ = whole
+    _, source, _, _ = whole
     part = parts.divide([source], 2000)[1]
     roles, places = parts.inputs(parts.read(part), SAID)
     reduced = reduce_readings(roles, places, SAID.say)
