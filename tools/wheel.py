@@ -29,6 +29,7 @@ postgis = ["psycopg[binary]>=3.1"]
 
 [project.scripts]
 agonic-reduce = "agonic_batch.cli:main"
+agonic-sheets = "agonic_batch.sheets:main"
 
 [tool.setuptools]
 packages = ["agonic_core", "agonic_batch"]

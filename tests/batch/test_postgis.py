@@ -93,10 +93,11 @@ def test_readings_come_out_and_attitudes_go_in(address, tmp_path):
 def test_views_on_the_old_table_stay(address, tmp_path):
     subprocess.run(command(address, tmp_path / "one", tmp_path / "said.toml"), check=True, capture_output=True)
     with psycopg.connect(address, autocommit=True) as connection:
-        connection.execute('CREATE VIEW field.steep AS SELECT id FROM field."at;titudes" WHERE dip > 60')
+        connection.execute('CREATE VIEW field.steep AS SELECT id FROM field."at;titudes" WHERE dip > 60 OR dip IS NULL')
         connection.execute("""UPDATE field."Sur'vey" SET attitude = '045/80SE'""")
     subprocess.run(command(address, tmp_path / "two", tmp_path / "said.toml"), check=True, capture_output=True)
     with psycopg.connect(address) as connection:
+        # Every row now dips 80, or was rejected and has no dip.
         assert connection.execute("SELECT count(*) FROM field.steep").fetchone()[0] == ROWS
 
 
