@@ -1,4 +1,4 @@
-"""Speed of the batch runner: rows a second with one and with two processes, in one run. Needs ``make test-batch`` first.
+"""Speed of the batch runner: rows a second with one and with two processes, in one run; after ``make test-batch``.
 
 build/venv-batch/bin/python tools/bench_scale.py 10000000
 """

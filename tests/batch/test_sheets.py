@@ -1,4 +1,4 @@
-"""A tool for every sheet of a list. The tool itself is played by a script: this is about logs, retries and the table."""
+"""A tool for every sheet of a list, played by a script: this is about logs, retries and the table."""
 
 import csv
 import json
