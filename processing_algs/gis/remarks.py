@@ -258,6 +258,30 @@ def sentences():
         "rays_left_out": tr("Sights without a bearing or a known end were left out, ids {ids}."),
         "no_ray_group": tr("The sight does not say to which place it belongs."),
         "no_ray_height": tr("No sight has both a vertical angle and a known end of known height, so there is none."),
+        "place_empty": tr("Nothing says where the row is. {value}"),
+        "place_unreadable": tr('The place "{value}" cannot be read.'),
+        "place_range": tr(
+            'The place "{value}" is outside its limits; packed degrees are read only where PACKED says so.'
+        ),
+        "place_unclear": tr('The place "{value}" can be read in more than one way, or contradicts itself.'),
+        "place_outside": tr("The place {value} has no counterpart in the CRS of the output."),
+        "place_coarse": tr("The place is known to a square of {size} m; its middle was taken."),
+        "place_swapped": tr("The place {value} lies among the others if latitude and longitude are changed about."),
+        "place_sign": tr("The place {value} lies among the others with another sign: was a letter or a minus lost?"),
+        "grid_swapped": tr('Easting and northing of "{value}" look swapped.'),
+        "zone_unclear": tr(
+            'The letter of the zone in "{value}" may be a band or a hemisphere; say which with ZONE_LETTER.'
+        ),
+        "zone_band": tr('The place "{value}" does not lie in the zone and band that it names.'),
+        "grid_letters": tr('There is no square of 100 km with the letters of "{value}".'),
+        "station_unknown": tr('The station "{value}" is not among the stations.'),
+        "station_twice": tr('The station "{value}" stands for more than one place.'),
+        "station_zeros": tr('The station "{value}" was found as "{used}".'),
+        "header_again": tr("The row repeats the header: {value}"),
+        "row_long": tr("The row has more than {columns} cells; beyond them stands {value}"),
+        "text_after_rows": tr("The row is no reading: {value}"),
+        "formula_error": tr('The column {column} holds the error of a formula, "{value}".'),
+        "parts_differ": tr("The cells of the row hold different numbers of readings: {value}"),
         "suspect": tr("A blunder is suspected: {value}"),
         "row_twice": tr("Place, kind and reading are those of row {value} as well: was the row entered twice?"),
         "angle_unused": tr('The vertical angle "{value}" is outside {low} to {high}; it was not used.'),
@@ -306,6 +330,17 @@ def run_sentences():
             "{count} of {rows} back bearings point the same way as their fore bearings: were they turned round before "
             "they were written down? Nothing was changed."
         ),
+        "encoding_assumed": tr(
+            'The file is no UTF-8 (line {line}: "{text}"); it was read as {encoding}. If that is wrong, name its '
+            "ENCODING."
+        ),
+        "separator_found": tr("The cells of the file are parted by: {separator}."),
+        "header_second_row": tr('The header was found on line {line}, below "{text}".'),
+        "header_blank": tr("Columns without a name were called {columns}."),
+        "header_repeated": tr("The column name {name} stands there twice; the second is called {renamed}."),
+        "blank_rows": tr("{count} empty lines were passed over, the first on line {line}."),
+        "rows_short": tr("{count} rows have fewer cells than the header, the first on line {line}."),
+        "decimal_comma": tr("A comma was read as the decimal sign in {columns}."),
         "packed_minutes": tr(
             "The decimals of {rows} azimuths end below .60, at most at {largest}: are they minutes (45.30 for 45 "
             "degrees 30 minutes)?"
