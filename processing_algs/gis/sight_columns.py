@@ -9,11 +9,11 @@ class BearingReader:
     Parameters
     ----------
     said : Said
-        With ANGLE_UNIT and NULL_VALUES.
+        With ANGLE_UNIT, COMPASS_LETTERS and NULL_VALUES.
     """
 
     def __init__(self, said):
-        self._said = SaidBearings(unit=said.ANGLE_UNIT, null_values=said.NULL_VALUES)
+        self._said = SaidBearings(said.ANGLE_UNIT, said.NULL_VALUES, said.COMPASS_LETTERS)
 
     def read(self, chunk, name, notes, *, may_be_empty=False):
         """Read one column.

@@ -6,7 +6,6 @@ import numpy as np
 from qgis.core import QgsProcessingException
 
 from ..core import angles, readings
-from ..core.letters import DEFAULT_LETTERS, LETTERS
 from ..core.notation import NOTATIONS, PAIR_MEANS, RAKE_MEANS
 from ..core.places import nowhere
 from ..core.readings import Account, reduce_readings
@@ -18,7 +17,7 @@ from ..gis.i18n import tr
 from ..gis.north_block import north_roles, refuse_undated, said_north
 from ..gis.remarks import Notes, Tally, run_warning
 from ..gis.schema import ATTITUDE, NOTICED
-from ..parameters import choice, column, flag, norths, null_values, number, rule, words
+from ..parameters import choice, column, compass_letters, flag, norths, null_values, number, rule, words
 from .readings_report import write_report
 
 # Our own output: correcting it again would double the correction.
@@ -107,13 +106,7 @@ def _notation():
             wording.worded(PAIR_MEANS, wording.notations()),
             optional=True,
         ),
-        choice(
-            "COMPASS_LETTERS",
-            tr("Letters of the compass points"),
-            tr("O is west in Spanish, French, Italian and Portuguese and east in German: it is never guessed."),
-            wording.worded(LETTERS, wording.compass_letters()),
-            default=DEFAULT_LETTERS,
-        ),
+        compass_letters(),
     ]
 
 
