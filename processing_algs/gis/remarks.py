@@ -125,6 +125,7 @@ def sentences():
         "time_twice": tr('The time "{value}" exists twice that day: the clocks were put back. Write its offset.'),
         "time_unreadable": tr('The time "{value}" cannot be read.'),
         "dem_gap": tr("The DEM has no height here, or not all along."),
+        "no_coordinate": tr('The coordinate "{value}" in {column_name} cannot be read, so there is no place.'),
         "no_such_height": tr("Height {value} cannot be: heights here lie from {low} to {high} m."),
         "no_height": tr("No height is given for this row, and there is no DEM to take it from."),
         "few_points": tr("A plane needs 3 points of known place and height; there are {count}."),
@@ -243,7 +244,7 @@ def sentences():
         "no_station": tr("The leg does not say from which station it goes to which."),
         "same_station": tr("The leg ends at the station where it starts."),
         "no_distance": tr('The distance "{value}" is no length.'),
-        "slope_range": tr('The vertical angle "{value}" is outside {low} to {high}.'),
+        "slope_range": tr('The vertical angle "{value}" is outside {low} to {high}. {fits}'),
         "no_slope": tr("No vertical angle: the leg was taken as level."),
         "opposed": tr(
             "Fore and back bearing differ by {value} degrees from being opposite; near 180 one of them is reversed. "
@@ -274,20 +275,50 @@ def sentences():
         ),
         "narrow_crossing": tr("The rays cross at {value} degrees only; under 30 the place is drawn out along them."),
         "rough_rays": tr(
-            "The bearings disagree by {value} degrees, more than their errors explain: a wrong landmark, a misread "
-            "bearing or iron. The ellipse was widened."
+            "The bearings disagree by {value} degrees, more than their errors explain, turned or not: a misread "
+            "bearing, a wrong place or iron. The ellipse was widened."
         ),
         "weak_turn": tr("The turn is known to {sigma} degrees only (1-sigma), so the place is poor too."),
         "turn_found": tr(
             "The bearings agree only if {value} degrees are added to all of them (1-sigma {sigma}): the compass or the "
             "declination is off by as much. The place allows for it."
         ),
+        "common_turn": tr(
+            "The bearings agree much better if {value} degrees are added to all of them (1-sigma {sigma}): compass, "
+            "ring or declination may be off by as much. The place would then lie {moved} m away, at {lat}, {lon}; it "
+            "was not moved."
+        ),
+        "turn_unchecked": tr("With three bearings nothing is left over to check the turn by."),
         "rays_left_out": tr("Sights without a bearing or a known end were left out, ids {ids}."),
         "no_ray_group": tr("The sight does not say to which place it belongs."),
         "no_ray_height": tr("No sight has both a vertical angle and a known end of known height, so there is none."),
+        "place_empty": tr("Nothing says where the row is. {value}"),
+        "place_unreadable": tr('The place "{value}" cannot be read.'),
+        "place_range": tr(
+            'The place "{value}" is outside its limits; packed degrees are read only where PACKED says so.'
+        ),
+        "place_unclear": tr('The place "{value}" can be read in more than one way, or contradicts itself.'),
+        "place_outside": tr("The place {value} has no counterpart in the CRS of the output."),
+        "place_coarse": tr("The place is known to a square of {size} m; its middle was taken."),
+        "place_swapped": tr("The place {value} lies among the others if latitude and longitude are changed about."),
+        "place_sign": tr("The place {value} lies among the others with another sign: was a letter or a minus lost?"),
+        "grid_swapped": tr('Easting and northing of "{value}" look swapped.'),
+        "zone_unclear": tr(
+            'The letter of the zone in "{value}" may be a band or a hemisphere; say which with ZONE_LETTER.'
+        ),
+        "zone_band": tr('The place "{value}" does not lie in the zone and band that it names.'),
+        "grid_letters": tr('There is no square of 100 km with the letters of "{value}".'),
+        "station_unknown": tr('The station "{value}" is not among the stations.'),
+        "station_twice": tr('The station "{value}" stands for more than one place.'),
+        "station_zeros": tr('The station "{value}" was found as "{used}".'),
+        "header_again": tr("The row repeats the header: {value}"),
+        "row_long": tr("The row has more than {columns} cells; beyond them stands {value}"),
+        "text_after_rows": tr("The row is no reading: {value}"),
+        "formula_error": tr('The column {column} holds the error of a formula, "{value}".'),
+        "parts_differ": tr("The cells of the row hold different numbers of readings: {value}"),
         "suspect": tr("A blunder is suspected: {value}"),
         "row_twice": tr("Place, kind and reading are those of row {value} as well: was the row entered twice?"),
-        "angle_unused": tr('The vertical angle "{value}" is outside {low} to {high}; it was not used.'),
+        "angle_unused": tr('The vertical angle "{value}" is outside {low} to {high}; it was not used. {fits}'),
     }
 
 
@@ -322,6 +353,11 @@ def run_sentences():
             "{count} rows lie together in two or three places far from all others: a second area, or wrong coordinates?"
         ),
         "zero_dips": tr("{count} of {rows} planes that have a strike have a dip of 0. Is 0 written for not measured?"),
+        "turn_unseen": tr(
+            "The stations of {count} places ({names}) are so placed that a turn common to all bearings would show in "
+            "nothing but the place. Their ellipses hold one of {sigma} degrees at most (1-sigma), as declination and "
+            "ring let expect."
+        ),
         "traverse_open": tr(
             "The traverse neither returns to a station nor ends at a known point, so nothing checks its legs."
         ),
@@ -333,6 +369,17 @@ def run_sentences():
             "{count} of {rows} back bearings point the same way as their fore bearings: were they turned round before "
             "they were written down? Nothing was changed."
         ),
+        "encoding_assumed": tr(
+            'The file is no UTF-8 (line {line}: "{text}"); it was read as {encoding}. If that is wrong, name its '
+            "ENCODING."
+        ),
+        "separator_found": tr("The cells of the file are parted by: {separator}."),
+        "header_second_row": tr('The header was found on line {line}, below "{text}".'),
+        "header_blank": tr("Columns without a name were called {columns}."),
+        "header_repeated": tr("The column name {name} stands there twice; the second is called {renamed}."),
+        "blank_rows": tr("{count} empty lines were passed over, the first on line {line}."),
+        "rows_short": tr("{count} rows have fewer cells than the header, the first on line {line}."),
+        "decimal_comma": tr("A comma was read as the decimal sign in {columns}."),
         "packed_minutes": tr(
             "The decimals of {rows} azimuths end below .60, at most at {largest}: are they minutes (45.30 for 45 "
             "degrees 30 minutes)?"
@@ -400,6 +447,8 @@ class _Shown(dict):
         value = super().__getitem__(key)
         if key == "column":
             return _column_names()[value]
+        if key == "fits":
+            return _fits(value)
         if key == "guess":
             return _guesses().get(value, "")
         if key in ("unit_hint", "suggestion", "left_hand"):
@@ -420,6 +469,13 @@ def _column_names():
         "distance": tr("distance"),
         "height": tr("height"),
     }
+
+
+def _fits(means):
+    """As what a number may be meant that is no vertical angle as stated."""
+    words = {"degrees_up": tr("degrees up"), "zenith": tr("a zenith angle"), "percent": tr("a percentage")}
+    named = [words[one] for one in means.split(";") if one]
+    return tr("Is it {what}?").format(what=tr(" or ").join(named)) if named else ""
 
 
 def _guesses():

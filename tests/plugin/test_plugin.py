@@ -58,6 +58,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
     assert registered() == [
         "agonic:check_compass",
         "agonic:check_readings",
+        "agonic:convert_notation",
         "agonic:correct_readings",
         "agonic:depth_to_plane",
         "agonic:draft_section",
@@ -70,6 +71,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:planes_along_traces",
         "agonic:planes_from_points",
         "agonic:project_to_section",
+        "agonic:read_fieldbook",
         "agonic:reduce_traverse",
         "agonic:section_attitudes",
         "agonic:section_crossings",
