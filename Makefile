@@ -5,7 +5,7 @@ export QT_QPA_PLATFORM ?= offscreen
 export QGIS_PLUGINPATH := $(CURDIR)/build/plugins
 export PYTHONDONTWRITEBYTECODE := 1
 
-.PHONY: setup link translations demo test core-test test-newest test-oldest check bench package clean
+.PHONY: setup link translations demo test core-test test-newest test-oldest check docs bench package clean
 
 setup: ## install what is missing: QGIS, translation tools, test tools
 	@mkdir -p build
@@ -45,6 +45,10 @@ check: setup ## style, types, import direction, translations, repository rules
 	@$(VENV)/python tools/check_layout.py
 	@$(VENV)/python tools/translations.py check
 	@$(VENV)/python tools/package.py --check
+	@$(VENV)/python tools/manual.py check
+
+docs: setup ## the manual as plain HTML in build/docs
+	@$(VENV)/python tools/manual.py build
 
 bench: setup ## speed, as ratios measured in one run
 	@$(VENV)/python tools/bench.py

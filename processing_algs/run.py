@@ -222,6 +222,8 @@ class Output:
         geometries : list of QgsGeometry, optional
             Default: the chunk's own.
         """
+        if geometries is None:
+            notes.add_where(chunk.bad_geometry & ~notes.rejected, "bad_geometry", rejects=False)
         rows = output_rows(chunk, self._added, {**columns, **notes.columns()})
         self._writer.add(chunk.geometries if geometries is None else geometries, rows)
         self.count(chunk.ids, notes)

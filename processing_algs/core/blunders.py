@@ -27,12 +27,12 @@ class Finding:
     ----------
     code : str
         Machine code, such as ``looks_corrected``.
-    values : mapping of str to float
+    values : mapping of str to float or str
         The numbers a sentence about it needs; which ones, the check says.
     """
 
     code: str
-    values: Mapping[str, float]
+    values: Mapping[str, Any]
 
 
 class QuadrantCheck:

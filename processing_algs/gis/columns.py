@@ -7,7 +7,7 @@ import json
 from functools import cached_property
 
 import numpy as np
-from qgis.core import QgsFeatureRequest, QgsVariantUtils
+from qgis.core import Qgis, QgsFeatureRequest, QgsVariantUtils
 from qgis.PyQt.QtCore import QMetaType
 
 from ..core.cells import is_empty, text_of
@@ -59,6 +59,11 @@ class Chunk:
         return [feature.geometry() for feature in self.features]
 
     @cached_property
+    def bad_geometry(self):
+        """Where a line or an area is there but cannot be one: without length, crossing itself. Bool, shape (n,)."""
+        return np.array([_is_bad(geometry) for geometry in self.geometries], dtype=bool)
+
+    @cached_property
     def ids(self):
         """Feature ids, shape (n,)."""
         return np.array([feature.id() for feature in self.features], dtype=np.int64)
@@ -96,6 +101,12 @@ class Chunk:
         return column
 
 
+def _is_bad(geometry):
+    if geometry.isEmpty() or geometry.type() == Qgis.GeometryType.Point:
+        return False
+    return not geometry.isGeosValid()
+
+
 def _json(value):
     """A map as text: only layers in memory can hold one."""
     return None if QgsVariantUtils.isNull(value) else json.dumps(value, ensure_ascii=False, default=str)
@@ -130,6 +141,8 @@ def chunks(source, feedback, *, fields=None, geometry=True, start=0.0, stop=100.
     ------
     Chunk
     """
+    if hasattr(source, "setInvalidGeometryCheck"):  # set on the request it would do nothing
+        source.setInvalidGeometryCheck(Qgis.InvalidGeometryCheck.NoCheck)
     request = QgsFeatureRequest()
     if fields is not None:
         request.setSubsetOfAttributes([name for name in fields if name], source.fields())

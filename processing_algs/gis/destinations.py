@@ -19,7 +19,7 @@ from qgis.PyQt.QtCore import QUrl
 
 from .databases import table_of_file
 from .i18n import tr
-from .kinds import DATABASES, kind_refusal, layers_refusal
+from .kinds import DATABASES, kind_refusal, layers_refusal, other_kind
 from .sinks import destination_file, given_destination
 
 IN_MEMORY = ("", QgsProcessing.TEMPORARY_OUTPUT)
@@ -174,6 +174,9 @@ def _place_of(output):
     if not output.is_layer:
         return Place((path.resolve(),))
     main = path.resolve() if table else real_file(path)
+    meant = path.resolve()
+    if meant != main and meant.exists():  # such as dem.tif, beside which dem.tif.gpkg would be made
+        return Place((main, meant), table)
     if main.suffix.lower() in DATABASES:
         return Place((main,), table)
     parts = (main.with_suffix(ending) for ending in PARTS.get(main.suffix.lower(), (".qml",)))
@@ -280,6 +283,8 @@ def _is_protected(path):
 def _strays(output):
     """Why a new layer cannot lie beside files of the same name that belong to another: a sentence, or None."""
     main, *parts = output.place.files
+    if parts and main.name.startswith(f"{parts[0].name}."):
+        return other_kind(output.key, parts[0])
     if main.exists() or output.place.table:
         return None
     beside = [part for part in parts if part.exists()]

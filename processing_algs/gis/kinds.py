@@ -43,7 +43,7 @@ def kind_refusal(key, path):
             key=key, file=path
         )
     if mark is not None and mark not in head:
-        return _other_kind(key, path)
+        return other_kind(key, path)
     return None
 
 
@@ -71,7 +71,7 @@ def layers_refusal(key, path, table):
 
 def _database_refusal(key, path, table):
     if not is_database(path):
-        return _other_kind(key, path)
+        return other_kind(key, path)
     contents = contents_of(path)
     if table is None:
         others = [name for name in contents if name.lower() != path.stem.lower()]
@@ -99,7 +99,7 @@ def _file_refusal(key, path):
     except RuntimeError:  # where somebody has turned GDAL's exceptions on
         data = None
     if data is None or not _is_kind(data.GetDriver().ShortName, wanted):
-        return _other_kind(key, path)
+        return other_kind(key, path)
     if data.GetLayerCount() > 1:
         others = ", ".join(data.GetLayer(number).GetName() for number in range(data.GetLayerCount()))
         return tr("{key}: {file} holds the layers {others}; choose another file.").format(
@@ -112,7 +112,8 @@ def _is_kind(found, wanted):
     return found == wanted or {found, wanted} in ({"KML", "LIBKML"}, {"GeoJSON", "GeoJSONSeq"})
 
 
-def _other_kind(key, path):
+def other_kind(key, path):
+    """Say that a file of another kind lies at the place of an output."""
     return tr("{key}: {file} is there already and is a file of another kind; choose another name.").format(
         key=key, file=Path(path)
     )

@@ -185,6 +185,31 @@ class Outputs:
         QgsProcessingException
             If one of them is not whole or cannot be put in its place; all places are then as they were.
         """
+        self._finish()
+        if self._feedback.isCanceled():
+            self.roll_back()
+            return
+        self._place()
+
+    def _place(self):
+        """Put the outputs in their places."""
+        placing = Placing(self._targets)
+        try:
+            with placing:
+                for target in placing.in_order():
+                    styles = [apply for destination, apply, _ in self._styles if destination == target.destination]
+                    placing.put(target, self._context, styles, self._feedback)
+        except QgsProcessingException as error:
+            if placing.lost:
+                folders, self._folders = self._folders, []
+                message = tr("{reason} What was there before could not be put back; it is kept in: {folders}.").format(
+                    reason=error, folders=", ".join(map(str, folders))
+                )
+                raise QgsProcessingException(message) from error
+            raise
+
+    def _finish(self):
+        """Index, style and count what was written aside."""
         by_destination = {target.destination: target for target in self._targets}
         for target in self._targets:
             if target.written and is_geopackage(str(target.aside)):
@@ -199,14 +224,6 @@ class Outputs:
                 write_style(target.written if target else destination, self._context, apply, self.file(file))
         for target in self._targets:
             prove(target)
-        if self._feedback.isCanceled():
-            self.roll_back()
-            return
-        with Placing(self._targets) as placing:
-            for target in placing.in_order():
-                styles = [apply for destination, apply, _ in self._styles if destination == target.destination]
-                placing.put(target, self._context, styles, self._feedback)
-        self.roll_back()  # of the folders, which are empty now
 
     def roll_back(self):
         """Delete what was written aside."""

@@ -3,7 +3,7 @@
 import os
 import shutil
 import sqlite3
-from contextlib import closing, suppress
+from contextlib import closing
 from pathlib import Path
 
 from osgeo import gdal
@@ -28,7 +28,8 @@ class Placing:
     """
 
     def __init__(self, targets):
-        self._targets, self._undo, self._left = list(targets), [], len(targets)
+        self._targets, self._undo = list(targets), []
+        self.lost = False  # whether something could not be undone, and what was kept of it must stay
 
     def __enter__(self):
         return self
@@ -36,8 +37,10 @@ class Placing:
     def __exit__(self, kind, error, trace):
         if kind is not None:
             for undo in reversed(self._undo):
-                with suppress(OSError, RuntimeError, sqlite3.Error):
+                try:
                     undo()
+                except (OSError, RuntimeError, sqlite3.Error):
+                    self.lost = True
 
     def in_order(self):
         """Targets in the order in which they are put: what is hardest to undo comes last. List of outputs.Target."""
@@ -61,7 +64,6 @@ class Placing:
         QgsProcessingException
             If it cannot be put there. The place is then as it was.
         """
-        self._left -= 1
         try:
             if _goes_into_a_database(target) and target.written is None:
                 self._put_database(target)
@@ -119,11 +121,11 @@ class Placing:
             (name,) = tables_of(target.aside)
         old = find_table(target.final, name)
         kept = None
-        if old and self._left:  # of the last output nothing has to be undone
+        if old:
             kept = target.aside.parent / "old.gpkg"
             _translate(target.final, kept, old, old)
-        self._undo.append(lambda: _restore(target.final, kept, old or name))
         _translate(target.aside, target.final, name, old or name)
+        self._undo.append(lambda: _restore(target.final, kept, old or name))
         with closing(connect(target.final)) as database:
             found = count_rows(database, old or name)
         if found != target.rows:
@@ -132,11 +134,10 @@ class Placing:
 
     def _put_database(self, target):
         """Copy a whole database into the one that is there, which somebody may hold open."""
-        if self._left:
-            kept = target.aside.parent / "old.gpkg"
-            back_up(target.final, kept)
-            self._undo.append(lambda: back_up(kept, target.final))
+        kept = target.aside.parent / "old.gpkg"
+        back_up(target.final, kept)
         back_up(target.aside, target.final)
+        self._undo.append(lambda: back_up(kept, target.final))
 
     @staticmethod
     def _style(target, context, apply, feedback):

@@ -128,6 +128,7 @@ def sentences():
         "above_ground": tr("The plane is {value} m above ground here; a hole does not meet it."),
         "vertical_plane": tr("The plane is vertical; a vertical hole does not meet it."),
         "no_plane": tr('No plane has the group "{value}".'),
+        "bad_geometry": tr("The geometry is not valid: a line without length, or an outline that crosses itself."),
         "no_length": tr("The line has no length: it needs two different vertices."),
         "section_parts": tr("The line has {value} parts that do not follow one another."),
         "parallel": tr("The strike, or the direction of carrying, lies within 1 degree of the section's leg {leg}."),
