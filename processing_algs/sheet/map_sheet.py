@@ -33,7 +33,7 @@ from ..parameters import (
 )
 from .contents import Contents
 from .frame import PAD, ground_of, sheet_crs
-from .package import mark, package_refusal, store_project
+from .package import mark, package_refusal, reopened, store_project
 from .printing import Sheet
 
 VECTOR_POINTS, VECTOR_LINES = Qgis.ProcessingSourceType.VectorPoint, Qgis.ProcessingSourceType.VectorLine
@@ -115,8 +115,8 @@ class MapSheet(AgonicAlgorithm):
             number("DPI", tr("Dots to the inch"), tr("Left empty: 300, of a PNG over A2 150."), least=50, most=1200,
                    whole=True, advanced=True),
             *[
-                file(key, label, "", f"{label} (*.{ending})", optional=True, create=False)
-                for key, label, ending in (("PDF", "PDF", "pdf"), ("PNG", "PNG", "png"), ("SVG", "SVG", "svg"))
+                file(key, key, told, f"{key} (*.{ending})", optional=True, create=False)
+                for (key, ending), told in zip(OUTPUTS.items(), _formats())
             ],
             file("PACKAGE", tr("Package"), tr("The layers and the project that prints the sheet."),
                  tr("GeoPackage (*.gpkg)"), optional=True, create=False),
@@ -140,9 +140,8 @@ class MapSheet(AgonicAlgorithm):
         with ExitStack() as stack:
             stack.enter_context(language(said.LANGUAGE))
             place = run.file(said.PACKAGE)
-            path = Path(
-                place or Path(stack.enter_context(TemporaryDirectory(ignore_cleanup_errors=True)), "sheet.gpkg")
-            )
+            folder = stack.enter_context(TemporaryDirectory(ignore_cleanup_errors=True))
+            path = Path(place or Path(folder, "sheet.gpkg"))
             project = QgsProject()
             stack.callback(project.clear)
             project.setCrs(system)
@@ -152,8 +151,9 @@ class MapSheet(AgonicAlgorithm):
             sheet.fill()
             if run.is_cancelled:
                 return {}
-            layout = sheet.print()
-            project.layoutManager().addLayout(layout)
+            project.layoutManager().addLayout(sheet.print())
+            printed, layout = reopened(project, folder)
+            stack.callback(printed.clear)
             for key, kind in OUTPUTS.items():
                 if said[key] and not run.is_cancelled:
                     sheet.export(layout, kind, run.file(said[key]))
@@ -170,6 +170,15 @@ class MapSheet(AgonicAlgorithm):
             "WARNED": 0,
             "REJECTED": 0,
         }
+
+
+def _formats():
+    """What is said about the formats of the sheet."""
+    return (
+        tr("Vector, fonts embedded, georeferenced; with layers that can be switched where GDAL can make them."),
+        tr("An image; of a sheet with several pages the second ends in _2."),
+        tr("Vector, to be edited by hand."),
+    )
 
 
 def _all_layers(said):

@@ -6,7 +6,7 @@ import os
 from contextlib import closing, contextmanager
 from pathlib import Path
 
-from qgis.core import Qgis, QgsPathResolver, QgsProcessingException
+from qgis.core import Qgis, QgsPathResolver, QgsProcessingException, QgsProject
 
 from ..gis.databases import connect, contents_of, count_rows, mark_as_ours, our_mark, tables_of
 from ..gis.i18n import tr
@@ -36,6 +36,32 @@ def store_project(project, path, final):
         fine = project.write(f"geopackage:{path}?projectName={PROJECT_NAME}")
     if not fine:
         raise QgsProcessingException(tr("The project could not be stored: {reason}").format(reason=project.error()))
+
+
+def reopened(project, folder):
+    """Open a project as it will be opened again, so that what is printed now is what is printed then.
+
+    Parameters
+    ----------
+    project : QgsProject
+        With the layout.
+    folder : str or pathlib.Path
+        For a file that is not kept.
+
+    Returns
+    -------
+    project : QgsProject
+        Another one.
+    layout : QgsPrintLayout
+        Its layout.
+    """
+    path = str(Path(folder, "print.qgz"))
+    project.setFilePathStorage(Qgis.FilePathType.Absolute)
+    again = QgsProject()
+    if not project.write(path) or not again.read(path):
+        raise QgsProcessingException(tr("The project could not be stored: {reason}").format(reason=project.error()))
+    (layout,) = again.layoutManager().printLayouts()
+    return again, layout
 
 
 def mark(path):
