@@ -43,8 +43,11 @@ ALIGN = {
 
 
 def whole_points(length):
-    """Length of a page's side: a PDF's page is a whole number of points, and any other is stretched to it."""
-    return ceil(length / MM_PER_PT - 1e-6) * MM_PER_PT
+    """Length of a page's side: a PDF's page is a whole number of points, and any other is stretched to it.
+
+    A trifle short of it, since a PDF with layers takes the next whole point where there is any rest at all.
+    """
+    return ceil(length / MM_PER_PT - 1e-6) * MM_PER_PT - 4e-4
 
 
 class SheetLayout:

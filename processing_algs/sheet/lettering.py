@@ -163,14 +163,23 @@ def section_letters(board, lines):
         for end, beside, text in ((points[0], points[1], letters[0]), (points[-1], points[-2], letters[1])):
             way = math.atan2(end.x() - beside.x(), end.y() - beside.y())
             wide, high = SECTION_LETTERS.width_mm(text) + PADDING, SECTION_LETTERS.height_mm + PADDING
-            for beyond in (SECTION_BEYOND, -SECTION_BEYOND, 2 * SECTION_BEYOND):
-                x = end.x() + beyond * board.per_mm * math.sin(way)
-                y = end.y() + beyond * board.per_mm * math.cos(way)
-                if board.is_free(board.covered(x, y, wide, high)):
-                    break
+            x, y = _about(board, end, way, wide, high)
             board.take(x, y, wide, high)
             found.append((QgsGeometry.fromPointXY(QgsPointXY(x, y)), text, 0.0))
     return found
+
+
+def _about(board, end, way, wide, high):
+    """Free place for a letter about the end of a line: straight on if it can be. Page coordinates."""
+    tried = []
+    for far in (1.0, 1.4, 1.9, 2.5, 3.2):
+        for turn in (0, 25, -25, 50, -50, 80, -80, 110, -110, 140, -140):
+            toward, beyond = way + math.radians(turn), far * SECTION_BEYOND * board.per_mm
+            tried.append((end.x() + beyond * math.sin(toward), end.y() + beyond * math.cos(toward)))
+            if board.is_free(board.covered(*tried[-1], wide, high)):
+                return tried[-1]
+    inside = [place for place in tried if board.covered(*place, wide, high) is not None]
+    return (inside or tried)[0]
 
 
 def unit_letters(board, areas, least=4):

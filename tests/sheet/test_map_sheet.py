@@ -174,7 +174,8 @@ def test_a_whole_sheet_is_in_order_and_in_every_format(whole, make_sheet, tmp_pa
     data = gdal.Open(paths["PDF"])
     left, across, _, top, _, down = data.GetGeoTransform()
     page = sheet.layout.pageCollection().page(0).pageSize()
-    per_mm = data.RasterXSize / page.width(), data.RasterYSize / page.height()
+    points = round(page.width() * 72 / 25.4), round(page.height() * 72 / 25.4)
+    per_mm = [size / side * 72 / 25.4 for size, side in zip((data.RasterXSize, data.RasterYSize), points)]
     position = sheet.map.pagePos()
     x = left + position.x() * per_mm[0] * across
     y = top + position.y() * per_mm[1] * down
