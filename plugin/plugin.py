@@ -6,7 +6,9 @@ from qgis.core import QgsApplication
 from qgis.PyQt.QtCore import QCoreApplication, QLocale, QTranslator, QUrl
 from qgis.PyQt.QtGui import QAction, QDesktopServices, QIcon
 
+from ..processing_algs.gis.crs import find_proj_data
 from ..processing_algs.gis.i18n import tr
+from ..processing_algs.gis.manual import manual_url
 from ..processing_algs.provider import ICON, AgonicProvider
 
 ROOT = Path(__file__).parent.parent
@@ -35,6 +37,7 @@ class AgonicPlugin:
 
     def initProcessing(self):
         """Give the algorithms to Processing; all that QGIS asks for when it runs without a window."""
+        find_proj_data()
         self.provider = AgonicProvider()
         QgsApplication.processingRegistry().addProvider(self.provider)
 
@@ -77,4 +80,4 @@ def open_main_job():
 
 def open_help():
     """Open the manual that came with the plugin."""
-    QDesktopServices.openUrl(QUrl.fromLocalFile(str(ROOT / "README.md")))
+    QDesktopServices.openUrl(QUrl(manual_url()))

@@ -61,17 +61,27 @@ class Said:
     ----------
     values : dict
         By key.
-    named : iterable of str
-        Keys that the user gave a value himself; the others have their defaults.
+    given : dict, optional
+        What the user gave himself, by key, as QGIS has it; the others have their defaults.
+    context : QgsProcessingContext, optional
+
+    Attributes
+    ----------
+    context : QgsProcessingContext or None
+        For asking another algorithm.
     """
 
-    def __init__(self, values, named=()):
+    def __init__(self, values, given=None, context=None):
         self.__dict__.update(values)
-        self.__dict__["_named"] = frozenset(named)
+        self.__dict__.update(_given=dict(given or {}), context=context)
 
     def named(self, key):
         """Whether the user gave a value himself."""
-        return key in self._named
+        return key in self._given
+
+    def handed(self, *keys):
+        """Parameters for another algorithm: what the user gave for some keys. Dict."""
+        return {key: self._given[key] for key in keys if key in self._given}
 
     def __setattr__(self, key, value):
         message = f"What was said is settled: {key} cannot be set."
@@ -272,6 +282,7 @@ def column(
     kind=ANY,
     several=False,
     fill=None,
+    needed=False,
     advanced=False,
 ):
     """Declare a field of a layer; reads itself as the field's name, or None where there is none.
@@ -297,9 +308,12 @@ def column(
         Whether it may be several fields; then it reads itself as a list.
     fill : bool, optional
         Whether a dialog fills the box. Default: where the field is needed or has a default.
+    needed : bool
+        Whether an optional field is needed with what is usually chosen elsewhere: dialogs fill it and do not call it
+        optional; what it is needed for is a matter of :func:`rule`.
     advanced : bool
     """
-    fill = (not optional or default is not None) if fill is None else fill
+    fill = (needed or not optional or default is not None) if fill is None else fill
     names = list(dict.fromkeys([*filter(None, [default]), *(COLUMN_NAMES[role] if role else ())]))
 
     def make():
@@ -325,7 +339,14 @@ def column(
             )
         )
 
-    return Entry(key, make, read, help, advanced, widget(FIELD, names=names) if fill and names and not several else {})
+    return Entry(
+        key,
+        make,
+        read,
+        help,
+        advanced,
+        widget(FIELD, names=names, needed=needed) if fill and names and not several else {},
+    )
 
 
 # -- values ------------------------------------------------------------------------------------------------------------

@@ -3,8 +3,15 @@
 A block is a list; put it into ``parameters()`` with a star: ``*dates()``.
 """
 
+from qgis.core import QgsProcessingException
+
 from .core import angles, geomagnetism
 from .core.dates import ORDERS
+from .core.errors import FieldDataError
+from .core.heights import NULLS, parse_nulls
+from .core.heights import UNITS as HEIGHT_UNITS
+from .core.letters import DEFAULT_LETTERS, LETTERS
+from .core.rings import BLANKS, parse_rings
 from .core.words import NORTHS
 from .entries import (
     ANY,
@@ -67,6 +74,7 @@ __all__ = [
     "bearing_notation",
     "choice",
     "column",
+    "compass_letters",
     "crs",
     "date",
     "dates",
@@ -83,7 +91,9 @@ __all__ = [
     "norths",
     "null_values",
     "number",
+    "parsed",
     "place",
+    "point_heights",
     "raster",
     "report",
     "rule",
@@ -94,7 +104,7 @@ __all__ = [
 
 
 def dates(parent="INPUT"):
-    """Dates of readings: DATE for the run, DATE_FIELD for each row of ``parent``, DATE_ORDER; for ``DateColumn``."""
+    """Dates of readings: DATE for the run, DATE_FIELD for each row of ``parent``, DATE_ORDER; for ``said_dates``."""
     return [
         date(
             "DATE",
@@ -140,10 +150,63 @@ def field_models(*, also=()):
     ]
 
 
-def norths(parent="INPUT", height_help=None):
+def parsed(key, label, help, parse, *, default=None):  # noqa: A002
+    """Declare a text that is read into a value; what cannot be read is refused with the part that is wrong.
+
+    Parameters
+    ----------
+    key, label, help : str
+    parse : callable
+        Takes the text; raises FieldDataError with the value ``entry``.
+    default : str, optional
+    """
+    plain = text(key, label, help, default=default, advanced=True)
+
+    def read(ask):
+        try:
+            return parse(plain.read(ask))
+        except FieldDataError as error:
+            message = tr("{key}: {entry} cannot be read.").format(key=key, entry=error.values.get("entry", ""))
+            raise QgsProcessingException(message) from error
+
+    return Entry(key, plain.make, read, help, advanced=True)
+
+
+def point_heights():
+    """What heights of fields and z are written in: HEIGHT_NULLS, POINT_HEIGHT_UNIT, UNDERGROUND; for ``SaidHeights``.
+
+    Heights of a DEM have a unit of their own: ``height_unit``.
+    """
+    return [
+        parsed(
+            "HEIGHT_NULLS",
+            tr("Numbers that mean no height"),
+            tr("In fields and z. -999 too means none where no other height of the field lies within 200 m of it."),
+            parse_nulls,
+            default=",".join(f"{value:g}" for value in NULLS),
+        ),
+        choice(
+            "POINT_HEIGHT_UNIT",
+            tr("Unit of heights in fields and z"),
+            tr("The heights of the DEM have a unit of their own."),
+            wording.worded(HEIGHT_UNITS, wording.height_units()),
+            default="metre",
+            advanced=True,
+        ),
+        flag(
+            "UNDERGROUND",
+            tr("Stations may lie underground"),
+            tr("Otherwise heights of stations outside -450 to 8,900 m are not believed."),
+            advanced=True,
+        ),
+    ]
+
+
+def norths(parent="INPUT", height_help=None, *, checks=False):
     """Everything about north that an algorithm with compass readings asks for; for ``NorthBlock``.
 
-    NORTH, NORTH_FIELD, NORTH_WORDS, GRID_CRS, RING_SET, RING_SET_FIELD, the dates, MODEL, DECLINATION,
+    NORTH, NORTH_FIELD, NORTH_WORDS, GRID_CRS, RING_SET, RING_SET_FIELD, COMPASS_FIELD, RINGS, RING_BLANK, COMPASSES,
+    HEIGHT_NULLS, POINT_HEIGHT_UNIT, UNDERGROUND, the dates, MODEL, DECLINATION,
     DECLINATION_FIELD, SIGMA_DECLINATION, HEIGHT_FIELD, and the rule that refuses what does not go together.
 
     Parameters
@@ -152,7 +215,32 @@ def norths(parent="INPUT", height_help=None):
         Key of the layer with the readings.
     height_help : str, optional
         Help of the field of heights, where heights are for more than the declination.
+    checks : bool
+        Whether the algorithm checks compasses itself: it then has a COMPASS_FIELD of its own and takes no table of
+        compasses.
     """
+    compasses = [
+        column(
+            "COMPASS_FIELD",
+            tr("Compass of each row"),
+            tr("Name of the compass, where ring settings or checks are stated by compass."),
+            parent,
+            role="compass",
+            optional=True,
+            advanced=True,
+        ),
+        layer(
+            "COMPASSES",
+            tr("Checked compasses"),
+            tr(
+                "Table that the check of compasses wrote. Its index_err is added to the readings of each compass, the "
+                "same as subtracting it from the ring setting."
+            ),
+            TABLE,
+            optional=True,
+            advanced=True,
+        ),
+    ]
     return [
         choice(
             "NORTH",
@@ -198,11 +286,29 @@ def norths(parent="INPUT", height_help=None):
         column(
             "RING_SET_FIELD",
             tr("Ring setting of each row"),
-            tr("Field with the ring setting. Empty rows use the ring setting above."),
+            tr(
+                "Field with the ring setting. What an empty cell means among others is said by RING_BLANK; a field "
+                "that is empty in all rows of a compass leaves it to the ring setting above."
+            ),
             parent,
             role="ring",
             optional=True,
             fill=True,
+        ),
+        *([] if checks else compasses),
+        parsed(
+            "RINGS",
+            tr("Ring settings by compass"),
+            tr("Such as A=0;B=23.9 or B=0;B=23.9@2024-05-01, which holds from that day on. East positive."),
+            parse_rings,
+        ),
+        choice(
+            "RING_BLANK",
+            tr("Empty ring settings among others"),
+            tr("In a notebook a blank may mean as above, or 0. Only magnetic rows are asked."),
+            wording.worded(BLANKS, wording.ring_blanks()),
+            default="reject",
+            advanced=True,
         ),
         *dates(parent),
         *field_models(also=(GIVEN,)),
@@ -242,9 +348,9 @@ def norths(parent="INPUT", height_help=None):
             parent,
             role="height",
             optional=True,
-            kind=NUMERIC,
             advanced=height_help is None,
         ),
+        *point_heights(),
         rule(north_refusal),
     ]
 
@@ -273,22 +379,35 @@ def dem(help, *, optional=False):  # noqa: A002
 
 
 def height_unit():
-    """Unit of heights, HEIGHT_UNIT, of the DEM and of height fields alike."""
+    """Unit of the DEM's heights, HEIGHT_UNIT; those of fields and z have POINT_HEIGHT_UNIT, see ``point_heights``."""
     return choice(
         "HEIGHT_UNIT",
-        tr("Unit of heights"),
-        tr(
-            "As the file says: by its vertical CRS or its band; metres where nothing says it. Height fields have the "
-            "same unit; where the file says it they are metres."
-        ),
+        tr("Unit of the DEM's heights"),
+        tr("As the file says: by its vertical CRS or its band; metres where nothing says it."),
         wording.worded((FROM_FILE, *UNITS), wording.height_units()),
         default=FROM_FILE,
     )
 
 
 def bearing_notation():
-    """How bearings are written: ANGLE_UNIT and NULL_VALUES; for ``BearingReader``."""
-    return [angle_unit(tr("Unit of the bearings")), null_values(tr("Only for bearings."))]
+    """How bearings are written: ANGLE_UNIT, COMPASS_LETTERS and NULL_VALUES; for ``BearingReader``."""
+    return [
+        angle_unit(tr("Unit of the bearings")),
+        compass_letters(advanced=True),
+        null_values(tr("Only for bearings.")),
+    ]
+
+
+def compass_letters(*, advanced=False):
+    """Letters of the compass points in the writer's language, COMPASS_LETTERS."""
+    return choice(
+        "COMPASS_LETTERS",
+        tr("Letters of the compass points"),
+        tr("O is west in Spanish, French, Italian and Portuguese and east in German: it is never guessed."),
+        wording.worded(LETTERS, wording.compass_letters()),
+        default=DEFAULT_LETTERS,
+        advanced=advanced,
+    )
 
 
 def angle_unit(label):

@@ -15,8 +15,12 @@ from .planes.planes_along_traces import PlanesAlongTraces
 from .planes.planes_from_points import PlanesFromPoints
 from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
+from .readings.check_readings import CheckReadings
+from .readings.convert_notation import ConvertNotation
 from .readings.correct_readings import CorrectReadings
+from .readings.read_fieldbook import ReadFieldbook
 from .sections.draw_section import DrawSection
+from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
@@ -37,7 +41,10 @@ ALGORITHMS = (
     NorthDiagram,
     IsogonicLines,
     SunAzimuths,
+    ReadFieldbook,
     CorrectReadings,
+    CheckReadings,
+    ConvertNotation,
     StyleAttitudes,
     ThinAttitudes,
     SymbolSheet,
@@ -52,6 +59,7 @@ ALGORITHMS = (
     SectionProfile,
     SectionAttitudes,
     SectionCrossings,
+    ProjectToSection,
     DrawSection,
     SightToTerrain,
     LocateByBearings,

@@ -39,7 +39,7 @@ class Run:
 
     def __init__(self, algorithm, parameters, context, feedback, ready=None):
         self._algorithm, self._parameters = algorithm, parameters
-        self._inputs = {}
+        self._inputs, self._told = {}, set()
         self.context, self.feedback, self.ready = context, feedback, ready
         self.results = {}
 
@@ -57,6 +57,11 @@ class Run:
     def warn(self, sentence):
         """Warn in the log."""
         self.feedback.pushWarning(sentence)
+
+    def _warn_once(self, sentence):
+        if sentence not in self._told:
+            self._told.add(sentence)
+            self.warn(sentence)
 
     # -- what it reads ------------------------------------------------------------------------------------------------
 
@@ -136,13 +141,13 @@ class Run:
             inputs, added, short_names=is_shapefile(destination.place), key_is_unique=unique
         )
         for old, new in renamed.items():
-            self.warn(tr("The input's field {old} is called {new} in the output.").format(old=old, new=new))
+            self._warn_once(tr("The input's field {old} is called {new} in the output.").format(old=old, new=new))
         writer = Writer(
             self._algorithm, self._parameters, destination.key, self.context, self.feedback, fields, geometry, crs
         )
         first = not any(isinstance(value, str) for value in self.results.values())
         self.results[destination.key] = writer.destination
-        return Output(self, writer, added, Tally() if tally is None else tally, says=first)
+        return Output(self, writer, added, Tally() if tally is None else tally, says=first, renamed=renamed)
 
     def style(self, output, apply, file=None):
         """Have an output styled, in its file and where it is loaded.
@@ -195,10 +200,12 @@ class Output:
         The run's result for it.
     tally : Tally
         Counts of its rows.
+    renamed : dict of str to str
+        Old to new names of the input's fields that had to give way to ours.
     """
 
-    def __init__(self, run, writer, added, tally, says):
-        self._run, self._writer, self._added, self._says = run, writer, added, says
+    def __init__(self, run, writer, added, tally, says, renamed):
+        self._run, self._writer, self._added, self._says, self.renamed = run, writer, added, says, renamed
         self.destination, self.tally = writer.destination, tally
 
     def __enter__(self):

@@ -4,20 +4,11 @@ import os
 import sys
 from pathlib import Path
 
-import pyproj
 import pytest
+from agonic.processing_algs.core.proj_data import find_proj_data
 from hypothesis import settings
 
-
-def _find_proj_data():
-    """Point pyproj to its data: in a virtual environment it looks only under the environment's own prefix."""
-    try:
-        pyproj.datadir.get_data_dir()
-    except pyproj.exceptions.DataDirError:
-        pyproj.datadir.set_data_dir(str(Path(sys.base_prefix) / "share" / "proj"))
-
-
-_find_proj_data()
+find_proj_data()  # as the plugin does when it is loaded; the tests of the science load none
 
 # The tests of the science are run often, so by hand they try few examples, new ones each time; continuous integration
 # tries many, the same ones each time, so that its verdict is on the change. A loaded machine is no bug: no deadline.
@@ -116,3 +107,12 @@ def standing():
         return path.read_bytes()
 
     return stand
+
+
+@pytest.fixture(scope="session")
+def postgis():
+    """A function that runs SQL on a PostgreSQL server with PostGIS; see ``servers.postgis_server``."""
+    sys.path.insert(0, str(Path(__file__).parent))
+    from servers import postgis_server
+
+    yield from postgis_server()

@@ -58,7 +58,7 @@ def ratios():
 
 
 def _dense(geomagnetism):
-    """WMMHR2025 at a million places within 3 by 3 degrees, interpolated, against the sum; a place, the sum on a share."""
+    """WMMHR2025 at a million places within 3 by 3 degrees, interpolated, against the sum on a share of them."""
     dense_field = importlib.import_module("agonic.processing_algs.core.dense_field")
     random = np.random.default_rng(2)
     lat, lon = random.uniform(46, 49, DENSE), random.uniform(10, 13, DENSE)

@@ -137,74 +137,60 @@ def books(kind, seed, density, offset, count=2):
 
 def print_books(arguments):
     """Print the table of books."""
-    print("books offset(scatters) areas able found-of-able accused-wrongly untold-books median-error-of-turn")
+    print("| books | offset, scatters | areas | all able | found of these | wrongly accused | not told | error |")
+    print("| --- | --- | --- | --- | --- | --- | --- | --- |")
     for count in (2, 3):
         for offset in arguments.offsets:
-            rows = np.array(
-                [
-                    books(kind, 5000 + 100 * number + seed, 20.0, offset, count)
-                    for number, kind in enumerate(("folded", "faulted", "homoclinal", "domed"))
-                    for seed in range(arguments.areas)
-                ]
-            )
-            able = rows[:, 0] > 0
-            found = rows[able, 1].mean() if able.any() else np.nan
-            error = np.nanmedian(rows[:, 5]) if np.isfinite(rows[:, 5]).any() else np.nan
-            print(
+            trials = [
+                books(kind, 5000 + 100 * number + seed, 20.0, offset, count)
+                for number, kind in enumerate(KINDS[:4])
+                for seed in range(arguments.areas)
+            ]
+            able, hit, wrong, untold, _, error = np.array(trials, dtype=float).T
+            found = f"{hit[able > 0].mean():.3f}" if able.any() else ""
+            off = f"{np.nanmedian(error):.2f}" if np.isfinite(error).any() else ""
+            cells = [
                 count,
-                offset,
-                len(rows),
-                able.sum(),
-                round(found, 3),
-                rows[:, 2].sum(),
-                rows[:, 3].sum(),
-                round(error, 2),
-                flush=True,
-            )
+                f"{offset:g}",
+                len(trials),
+                int(able.sum()),
+                found,
+                int(wrong.sum()),
+                int(untold.sum()),
+                off,
+            ]
+            print("|", " | ".join(map(str, cells)), "|", flush=True)
+
+
+def print_rows(arguments):
+    """Print the table of single readings."""
+    print("| beds a square | planted | area | planted rows | recall | named | clean rows | false alarms |")
+    print("| --- | --- | --- | --- | --- | --- | --- | --- |")
+    for density in arguments.density:
+        for what in arguments.what:
+            least, most = arguments.dips or ((20, 90) if what == "turned_90" else (15, 75))
+            for kind in arguments.kinds:
+                first = 1000 * KINDS.index(kind)
+                trials = [
+                    trial(kind, first + seed, density, what, least=least, most=most) for seed in range(arguments.areas)
+                ]
+                planted, found, named, clean, alarms = np.sum(trials, axis=0)
+                shares = [f"{part / planted:.3f}" if planted else "" for part in (found, named)]
+                cells = [f"{density:g}", what or "nothing", kind, planted, *shares, clean, f"{alarms / clean:.4f}"]
+                print("|", " | ".join(map(str, cells)), "|", flush=True)
 
 
 def main():
-    """Print the table."""
+    """Print the tables."""
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--areas", type=int, default=5, help="areas of each kind")
     parser.add_argument("--density", type=float, nargs="*", default=[10.0], help="beds a square of the wavelength")
-    parser.add_argument("--what", nargs="*", default=["turned_180", "turned_90", ""])
+    parser.add_argument("--what", nargs="*", default=["turned_180", "turned_90", "mirrored", ""])
     parser.add_argument("--kinds", nargs="*", default=list(KINDS))
+    parser.add_argument("--dips", type=float, nargs=2, help="range of dips in which slips are planted")
     parser.add_argument("--offsets", type=float, nargs="*", default=[], help="offsets of a book; prints that table")
     arguments = parser.parse_args()
-    if arguments.offsets:
-        print_books(arguments)
-        return
-    print("density planted kind rows recall named clean false-alarms")
-    for density in arguments.density:
-        for what in arguments.what:
-            for kind in arguments.kinds:
-                least = 20 if what == "turned_90" else 15
-                counts = np.array(
-                    [
-                        trial(
-                            kind,
-                            1000 * KINDS.index(kind) + seed,
-                            density,
-                            what,
-                            least=least,
-                            most=90 if what == "turned_90" else 75,
-                        )
-                        for seed in range(arguments.areas)
-                    ]
-                )
-                planted, found, named, clean, alarms = counts.sum(axis=0)
-                print(
-                    density,
-                    what or "nothing",
-                    kind,
-                    planted,
-                    round(found / max(planted, 1), 3),
-                    round(named / max(planted, 1), 3),
-                    clean,
-                    round(alarms / clean, 4),
-                    flush=True,
-                )
+    (print_books if arguments.offsets else print_rows)(arguments)
 
 
 if __name__ == "__main__":

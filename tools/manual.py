@@ -1,7 +1,7 @@
 """Builds the manual: plain HTML from docs/, with no script, font or picture from elsewhere.
 
-``manual.py build`` writes build/docs; ``manual.py index`` brings the lists in docs/index.md up to date; ``manual.py check``
-says what is missing: an algorithm without a page, a page without an algorithm, a link that leads nowhere.
+``manual.py build`` writes build/docs; ``manual.py index`` brings the lists in docs/index.md up to date; ``manual.py
+check`` says what is missing: an algorithm without a page, a page without an algorithm, a link that leads nowhere.
 """
 
 import re
@@ -17,8 +17,8 @@ DOCS, BUILT = ROOT / "docs", ROOT / "build" / "docs"
 LISTS = {"algorithms": "The tools, in the order of the job", "methods": "Methods, a page a subject"}
 STYLE = """body{font:16px/1.5 sans-serif;max-width:48em;margin:2em auto;padding:0 1em;color:#222;background:#fff}
 h1,h2,h3{line-height:1.2}table{border-collapse:collapse;margin:1em 0}td,th{border:1px solid #bbb;padding:.25em .6em;
-text-align:left;vertical-align:top}code{background:#f1f1ee;padding:0 .2em}pre{background:#f1f1ee;padding:.7em;overflow:auto}
-a{color:#1a5276}img{max-width:100%}nav{font-size:.9em;margin-bottom:2em}"""
+text-align:left;vertical-align:top}code{background:#f1f1ee;padding:0 .2em}pre{background:#f1f1ee;padding:.7em;
+overflow:auto}a{color:#1a5276}img{max-width:100%}nav{font-size:.9em;margin-bottom:2em}"""
 PAGE = """<!DOCTYPE html>
 <html lang="en"><head><meta charset="utf-8"><title>{title}</title><style>{style}</style></head>
 <body><nav><a href="{up}index.html">Agonic: the manual</a></nav>
@@ -72,23 +72,29 @@ def problems():
     return found
 
 
-def build():
-    """Write the manual to build/docs."""
-    shutil.rmtree(BUILT, ignore_errors=True)
-    for path in sorted(DOCS.rglob("*")):
-        target = BUILT / path.relative_to(DOCS)
-        if path.is_dir():
-            continue
-        target.parent.mkdir(parents=True, exist_ok=True)
+def rendered():
+    """Return the manual's files, by path from its folder: pages as HTML, pictures as they are. Empty without docs/."""
+    files = {}
+    for path in sorted(path for path in DOCS.rglob("*") if path.is_file()):
+        name = path.relative_to(DOCS)
         if path.suffix != ".md":
-            shutil.copyfile(path, target)
+            files[name.as_posix()] = path.read_bytes()
             continue
         html = markdown.markdown(path.read_text(encoding="utf-8"), extensions=["tables", "fenced_code", "toc"])
         html = re.sub(r'href="(?![a-z]+://)([^"#]+)\.md', r'href="\1.html', html)
-        up = "../" * (len(path.relative_to(DOCS).parts) - 1)
-        page = PAGE.format(title=escape(title_of(path)), style=STYLE, up=up, body=html)
-        target.with_suffix(".html").write_text(page, encoding="utf-8")
-    return sum(1 for _ in BUILT.rglob("*.html"))
+        page = PAGE.format(title=escape(title_of(path)), style=STYLE, up="../" * (len(name.parts) - 1), body=html)
+        files[name.with_suffix(".html").as_posix()] = page.encode()
+    return files
+
+
+def build():
+    """Write the manual to build/docs, and return the number of its files."""
+    shutil.rmtree(BUILT, ignore_errors=True)
+    files = rendered()
+    for name, content in files.items():
+        (BUILT / name).parent.mkdir(parents=True, exist_ok=True)
+        (BUILT / name).write_bytes(content)
+    return len(files)
 
 
 if __name__ == "__main__":
@@ -99,4 +105,4 @@ if __name__ == "__main__":
         found = problems()
         sys.exit("\n".join(found) if found else 0)
     else:
-        print(f"{build()} pages in {BUILT.relative_to(ROOT)}")
+        print(f"{build()} files in {BUILT.relative_to(ROOT)}")

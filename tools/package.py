@@ -15,6 +15,7 @@ import tempfile
 import zipfile
 from pathlib import Path
 
+import manual
 import tomllib
 import translations
 from shipped import CODE, ROOT, TEXTS
@@ -66,14 +67,16 @@ def build():
     names = tracked()
     sources = [name for name in names if name.startswith("i18n/") and name.endswith(".ts")]
     chosen = [name for name in names if is_shipped(name)] + [f"{name.removesuffix('.ts')}.qm" for name in sources]
+    files = {name: (ROOT / name).read_bytes() for name in chosen}
+    files |= {f"docs/{name}": content for name, content in manual.rendered().items()}
     buffer = io.BytesIO()
     with zipfile.ZipFile(buffer, "w") as archive:
-        for name in sorted(chosen):
+        for name, content in sorted(files.items()):
             entry = zipfile.ZipInfo(f"{FOLDER}/{name}", TIME)
             entry.compress_type = zipfile.ZIP_DEFLATED
             entry.create_system = 3
             entry.external_attr = 0o100644 << 16
-            archive.writestr(entry, (ROOT / name).read_bytes())
+            archive.writestr(entry, content)
     return buffer.getvalue()
 
 
@@ -137,9 +140,10 @@ def missing_problems(archive, icon):
     names = archive.namelist()
     wanted = ["__init__.py", "metadata.txt", "LICENSE", "README.md", icon]
     if f"{FOLDER}/README.md" in names:
-        manual = archive.read(f"{FOLDER}/README.md").decode("utf-8")
-        links = re.findall(r"""(?:\]\(|src=")([^)"#\s]+)""", manual)
-        wanted += [posixpath.normpath(link) for link in links if not re.match(r"\w+:", link)]
+        readme = archive.read(f"{FOLDER}/README.md").decode("utf-8")
+        links = re.findall(r"""(?:\]\(|src=")([^)"#\s]+)""", readme)
+        links = [posixpath.normpath(link) for link in links if not re.match(r"\w+:", link)]
+        wanted += [re.sub(r"^(docs/.*)\.md$", r"\1.html", link) for link in links]  # the manual goes out as pages
     # A link to a folder is good if anything lies in it.
     return [
         f"{name} is not in the zip"

@@ -14,14 +14,21 @@ import numpy.typing as npt
 
 from .angles import FloatArray, wrap360
 from .cells import column_of, is_empty
+from .letters import DEFAULT_LETTERS
 from .notation import DEFAULT_NULLS, Readings, read_rows
 from .noticed import Notes
-from .symbol_numbers import LINEAR
-from .words import LINES, read_kinds, read_polarities
+from .number_columns import numbers
+from .symbol_numbers import CLOSER_KINDS, LINEAR
+from .words import LINES, fold, read_kinds, read_polarities
 
 Bools = npt.NDArray[np.bool_]
 Texts = npt.NDArray[np.object_]
 Table = Mapping[str, Any]
+
+
+def closer_words() -> dict[str, str]:
+    """Closer words for kinds, such as spaced_cleavage, and the kinds they belong to."""
+    return {fold(word): kind for word, kind in CLOSER_KINDS.items()}
 
 
 @dataclass(frozen=True)
@@ -32,20 +39,23 @@ class SaidAttitudes:
     ----------
     notation : str
         What the column ``strike`` holds for planes: ``strike_right``, ``strike_left``, ``dip_direction``; ``line``
-        where all rows are lines.
+        where all rows are lines, and a row whose kind is a plane contradicts itself.
     kind_words, polarity_words : mapping of str to str
-        The writer's own words, from `words.parse_words`.
+        The writer's own words, from `words.parse_words`; by default the closer words we draw symbols for.
     kind_default : str
         Kind of rows that do not say theirs, or say it by a word that is not known.
     null_values : tuple of float
         Numbers that stand for nothing.
+    letters : str
+        The writer's letters of the compass points, as for `read_rows`.
     """
 
     notation: str = "strike_right"
-    kind_words: Mapping[str, str] = field(default_factory=dict)
+    kind_words: Mapping[str, str] = field(default_factory=closer_words)
     kind_default: str = "other_plane"
     polarity_words: Mapping[str, str] = field(default_factory=dict)
     null_values: tuple[float, ...] = DEFAULT_NULLS
+    letters: str = DEFAULT_LETTERS
 
 
 @dataclass(frozen=True)
@@ -59,8 +69,8 @@ class AttitudeColumns:
     trend, plunge : ndarray
         Of lines; the trend of a vertical line is NaN. Units: degrees.
     is_line : ndarray of bool
-    kind : ndarray of str or None
-        Kinds as the data dictionary spells them; None where the layer has no kinds.
+    kind : ndarray of str
+        Kinds as the data dictionary spells them, or the closer words that the user's words lead to.
     polarity : ndarray of str
         upright, overturned or unknown.
     readings : Readings
@@ -72,7 +82,7 @@ class AttitudeColumns:
     trend: FloatArray
     plunge: FloatArray
     is_line: Bools
-    kind: Texts | None
+    kind: Texts
     polarity: Texts
     readings: Readings
 
@@ -109,12 +119,9 @@ def read_attitudes(table: Table, said: SaidAttitudes, notes: Notes) -> AttitudeC
     AttitudeColumns
     """
     length = len(notes)
-    has_kind = table.get("kind") is not None
     kind = read_kind_column(table, said.kind_words, said.kind_default, notes)
     azimuth, dip = table.get("strike"), table.get("dip")
     is_line = np.isin(kind, LINEAR)
-    if said.notation == "line":
-        is_line[:] = True
     if table.get("plunge") is not None:
         azimuth, dip, trend, plunge = (
             column_of(table.get(name), length).astype(object) for name in ("strike", "dip", "trend", "plunge")
@@ -123,9 +130,10 @@ def read_attitudes(table: Table, said: SaidAttitudes, notes: Notes) -> AttitudeC
         only_line = _nothing(dip, said) & ~_nothing(plunge, said)
         is_line |= only_line & unsaid
         azimuth, dip = np.where(is_line, trend, azimuth), np.where(is_line, plunge, dip)
-    kind = np.where(is_line & ~np.isin(kind, LINEAR), LINES[-1], kind)
+        kind = np.where(is_line & ~np.isin(kind, LINEAR), LINES[-1], kind)
     polarity = read_polarity_column(table, said.polarity_words, notes)
-    readings = read_rows(said.notation, azimuth, dip, None, None, None, is_line, null_values=said.null_values)
+    nulls, letters = said.null_values, said.letters
+    readings = read_rows(said.notation, azimuth, dip, None, None, None, is_line, null_values=nulls, letters=letters)
     notes.add_problems(readings.problems)
     good = ~notes.rejected
     lines, planes = is_line & good, ~is_line & good
@@ -136,7 +144,7 @@ def read_attitudes(table: Table, said: SaidAttitudes, notes: Notes) -> AttitudeC
         trend=np.where(lines & (readings.dip < 90.0), readings.azimuth, np.nan),
         plunge=np.where(lines, readings.dip, np.nan),
         is_line=is_line,
-        kind=kind if has_kind else None,
+        kind=kind,
         polarity=polarity,
         readings=readings,
     )
@@ -144,5 +152,5 @@ def read_attitudes(table: Table, said: SaidAttitudes, notes: Notes) -> AttitudeC
 
 def _nothing(cells: npt.NDArray[Any], said: SaidAttitudes) -> Bools:
     """Cells that hold nothing, or a number that stands for it."""
-    nulls = frozenset(said.null_values)
-    return np.array([is_empty(cell) or (isinstance(cell, float) and cell in nulls) for cell in cells], dtype=bool)
+    values, bad = numbers(cells, len(cells))
+    return ~bad & (np.isnan(values) | np.isin(values, said.null_values))

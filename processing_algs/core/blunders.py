@@ -228,6 +228,11 @@ class ZeroDipCheck:
         self._rows += int(np.count_nonzero(both))
         self._zero += int(np.count_nonzero(both & (dip == 0.0)))
 
+    def merge(self, other: ZeroDipCheck) -> None:
+        """Take in what was counted over other rows."""
+        self._rows += other._rows
+        self._zero += other._zero
+
     def findings(self) -> list[Finding]:
         """Say what the rows so far look like.
 

@@ -82,39 +82,6 @@ def for_each_distinct(values: Iterable[Any], function: Callable[[Any], T]) -> li
     return results
 
 
-def numbers(column: Optional[Iterable[Any]], length: int) -> tuple[npt.NDArray[np.float64], npt.NDArray[np.bool_]]:
-    """Read a column of plain numbers.
-
-    Parameters
-    ----------
-    column : iterable, shape (n,), or None
-        Floats, or cells of any type.
-    length : int
-        n, for a column that is None.
-
-    Returns
-    -------
-    values : ndarray, shape (n,)
-        NaN where there is nothing or no number.
-    bad : ndarray of bool, shape (n,)
-        Where there is something that is no number.
-    """
-    if column is None:
-        return np.full(length, np.nan), np.zeros(length, dtype=bool)
-    if isinstance(column, np.ndarray) and column.dtype.kind in "fiu":
-        found = column.astype(float)
-        return found, np.isinf(found)
-    values, bad = np.full(length, np.nan), np.zeros(length, dtype=bool)
-    for row, cell in enumerate(column):
-        if not is_empty(cell):
-            try:
-                values[row] = float(text_of(cell).replace(",", "."))
-            except ValueError:
-                bad[row] = True
-    bad |= np.isinf(values)
-    return values, bad
-
-
 def column_of(cells: Optional[Iterable[Any]], length: int) -> npt.NDArray[Any]:
     """Bring a column to an array: floats where it is one of numbers, else objects; as many None where there is none.
 

@@ -335,7 +335,7 @@ def read_dates(values: Iterable[Any], order: str = "iso") -> Dates:
         try:
             return read_date(value, order)
         except FieldDataError as error:
-            return error
+            return error.with_traceback(None)  # whose frames hold layers, which would outlive QGIS
 
     found = for_each_distinct(values, attempt)
     good = [one if isinstance(one, ReadDate) else None for one in found]

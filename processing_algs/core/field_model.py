@@ -10,29 +10,41 @@ import numpy.typing as npt
 
 from . import geomagnetism
 from .angles import FloatArray
-from .cells import column_of, numbers
+from .cells import column_of
 from .dates import Dates, SaidDates
+from .heights import HeightColumn
+from .north_habits import SaidHeights
 from .noticed import Notes
 from .places import Places
 
-LOWEST, HIGHEST = -500.0, 9000.0  # heights of dry land. Units: metres
 FIRST_GOOD_YEAR: Final = 1945.0  # the first definitive epoch of the IGRF
 
 Bools = npt.NDArray[np.bool_]
 
 
-def heights(cells: Any, notes: Notes, rows: Bools, default: float = 0.0) -> FloatArray:
+def heights(
+    cells: Any,
+    notes: Notes,
+    rows: Bools,
+    default: float = 0.0,
+    *,
+    said: SaidHeights | None = None,
+    column: HeightColumn | None = None,
+) -> FloatArray:
     """Heights of rows, for the field there.
 
     Parameters
     ----------
     cells : column, shape (n,), or None
     notes : Notes
-        Takes what is no height.
+        Takes what is no height of the ground; the declination hardly depends on it, so that no row is rejected.
     rows : ndarray of bool, shape (n,)
         Rows to note something about.
     default : float
         Height of rows that have none. Units: metres.
+    said : SaidHeights, optional
+    column : HeightColumn, optional
+        What the whole column says.
 
     Returns
     -------
@@ -40,12 +52,11 @@ def heights(cells: Any, notes: Notes, rows: Bools, default: float = 0.0) -> Floa
         Units: metres.
     """
     length = len(notes)
-    height, absurd = numbers(cells, length)
-    absurd |= (height < LOWEST) | (height > HIGHEST)
-    if (absurd & rows).any():
-        usual = np.full(length, default)
-        notes.add_where(absurd & rows, "height_range", value=column_of(cells, length), used=usual)
-    return np.where(np.isnan(height) | absurd, default, height)
+    found = (said or SaidHeights()).read(cells, length, column)
+    absurd = (found.bad | found.unclear) & rows
+    if absurd.any():
+        notes.add_where(absurd, "height_range", value=column_of(cells, length), used=np.full(length, default))
+    return np.where(np.isnan(found.metres), default, found.metres)
 
 
 def read_dates(said: SaidDates, cells: Any, rows: Bools, notes: Notes) -> Dates:

@@ -24,7 +24,7 @@ PERHAPS_NULL: Final = -999.0
 """Stands for no height where no other height of its column is near: there is ground at -400 m, and rock at -999 m."""
 NEAR: Final = 200.0
 """How near another height must be for -999 to be one. Units: metres."""
-UNITS: Final = {"metre": 1.0, "foot": 0.3048, "us_survey_foot": 1200.0 / 3937.0}
+UNITS: Final = {"metre": 1.0, "foot": 0.3048, "us_foot": 1200.0 / 3937.0}
 """Metres in one unit of height."""
 GROUND: Final = (-450.0, 8900.0)
 """Lowest and highest ground: the shore of the Dead Sea lies near -440 m, the highest summit at 8,849 m. Units:

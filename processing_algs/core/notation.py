@@ -278,7 +278,7 @@ def _read_text(reader: Reader, pitch: BoolArray, pair_means: str | None, votes: 
                 else _plane_row(attitude, reader, text, letter, pair_means, votes)
             )
         except FieldDataError as error:
-            return error
+            return error.with_traceback(None)
 
     text_dip = np.full(n, np.nan)
     for row, found in enumerate(for_each_distinct(keys, attempt)):

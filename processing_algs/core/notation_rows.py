@@ -72,6 +72,8 @@ class Problems:
 
     def reject(self, where: BoolArray, code: str, values: Callable[[int], dict[str, Any]]) -> None:
         """Reject rows; ``values`` makes the values for one of them."""
+        if not where.any():
+            return
         for row in np.flatnonzero(where & ~self.rejected).tolist():
             self.found.append(Problem(row, code, values(row)))
         self.rejected |= where
@@ -174,7 +176,7 @@ class Reader:
             try:
                 return read(text, self.letters)
             except FieldDataError as error:
-                return error
+                return error.with_traceback(None)
 
         good = []
         for (row, _), found in zip(texts, for_each_distinct((text for _, text in texts), attempt), strict=True):

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any, Final, NamedTuple, Protocol
+from typing import Any, Final, NamedTuple, Protocol, TypeVar
 
 import numpy as np
 import numpy.typing as npt
@@ -23,22 +23,32 @@ FIRST: Final = 10
 
 REJECTS: Final[Mapping[str, bool]] = {
     **{code: meaning.rejects for code, meaning in CODES.items()},
+    "check_other_ring": False,
+    "check_ring_unset": False,
     "date_ambiguous": True,
     "date_outside_model": True,
     "date_partial": False,
     "date_serial": True,
     "date_unreadable": True,
+    "declination_nine": False,
+    "declination_null": False,
     "declination_range": True,
+    "far_place": False,
     "height_range": False,
     "kind_unknown": False,
+    "no_coordinate": True,
     "no_date": True,
     "no_declination": True,
     "no_field": True,
     "no_grid": True,
+    "no_such_height": True,
     "north_unknown": True,
     "old_model": False,
+    "outside_area": False,
     "polarity_unknown": False,
     "quality_unreadable": False,
+    "ring_assumed": False,
+    "ring_blank": True,
     "ring_far": False,
     "ring_range": True,
     "weak_field": False,
@@ -65,6 +75,9 @@ class Noticed(NamedTuple):
     code: str
     rejects: bool
     values: dict[str, Any]
+
+
+Kind = TypeVar("Kind", bound="Notes")
 
 
 class Notes:
@@ -121,6 +134,9 @@ class Notes:
         self, mask: npt.ArrayLike, code: str, *, rejects: bool | None = None, **columns: Sequence[Any] | Any
     ) -> None:
         """Note the same about many rows, each with its own values from columns of shape (n,)."""
+        mask = np.asarray(mask)
+        if not mask.any():
+            return
         for row in np.flatnonzero(mask).tolist():
             self.add(row, code, rejects=rejects, **{name: column[row] for name, column in columns.items()})
 
@@ -150,6 +166,27 @@ class Notes:
             row = int(rows[part])
             for one in parts.found[part].values():
                 self.add(row, one.code, rejects=one.rejects and row not in done, **one.values)
+
+    def at(self: Kind, rows: npt.ArrayLike) -> Kind:
+        """Notes of rows that go out, from those of the rows that came in.
+
+        Parameters
+        ----------
+        rows : array_like of int, shape (m,)
+            Row that each of them comes from; a row may stand several times, or not at all.
+
+        Returns
+        -------
+        Kind
+            Of the same kind as these, of length m.
+        """
+        rows = np.asarray(rows, dtype=int)
+        notes = type(self)(len(rows))
+        for place, row in enumerate(rows.tolist()):
+            for one in self.found.get(row, {}).values():
+                notes.add(place, one.code, rejects=one.rejects, **one.values)
+        notes.rejected = self.rejected[rows].copy()
+        return notes
 
     def forget(self, rows: Iterable[int]) -> None:
         """Forget what was noticed about rows that turn out to be none of ours; they count as neither warned nor bad."""

@@ -180,6 +180,31 @@ def read_numbers(
     return Numbers(np.where(bad, np.nan, values), bad, unclear)
 
 
+def numbers(cells: npt.NDArray[Any] | Iterable[Any] | None, length: int) -> tuple[FloatArray, npt.NDArray[np.bool_]]:
+    """Read a column of plain numbers that is there in one piece.
+
+    Parameters
+    ----------
+    cells : iterable, shape (n,), or None
+        Floats, or cells of any type.
+    length : int
+        n, for a column that is None.
+
+    Returns
+    -------
+    values : ndarray, shape (n,)
+        NaN where there is nothing or no number.
+    bad : ndarray of bool, shape (n,)
+        Where there is something that is no number, or a number whose comma has two meanings.
+    """
+    votes = CommaVotes()
+    if cells is not None:
+        cells = cells if isinstance(cells, np.ndarray) else list(cells)
+        votes.add(cells)
+    read = read_numbers(cells, length, votes.decimal)
+    return read.values, read.bad | read.unclear
+
+
 def _tidy(text: str) -> str:
     """Take off blanks and the signs that look like a minus; blanks and apostrophes between thousands go too."""
     return _BLANKS.sub("", text.strip().translate(_MINUS))

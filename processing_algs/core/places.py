@@ -70,9 +70,15 @@ def places_at(projection: Any, x: npt.ArrayLike, y: npt.ArrayLike) -> Places:
     """
     x, y = np.asarray(x, dtype=float), np.asarray(y, dtype=float)
     if projection is None:
-        nowhere = np.full(len(x), np.nan)
-        return Places(x, y, nowhere, nowhere, nowhere, nowhere)
+        lost = np.full(len(x), np.nan)
+        return Places(x, y, lost, lost, lost, lost)
     if not isinstance(projection, CRS):
         projection = CRS.from_user_input(projection)
     own, wgs84 = norths.own_lonlat(projection, x, y), norths.wgs84_lonlat(projection, x, y)
     return Places(x, y, *own, *wgs84, projection)
+
+
+def nowhere(length: int) -> Places:
+    """Give places of rows whose geometry was not looked at."""
+    lost = np.full(length, np.nan)
+    return places_at(None, lost, lost)

@@ -258,7 +258,7 @@ def _tilts(
         variance = np.full(count, residual.sum() / max(count - 3, 1))
     elif free >= 1.0:
         misfit = float(np.sum(residual / np.maximum(variance, _ROUNDING**2)) / shared)
-        rough = misfit > _chi_square(free)
+        rough = misfit > chi_square(free)
         widen = misfit / free if rough else 1.0
     return np.asarray(np.einsum("na,nb,n->ab", weight, weight, variance) * shared * widen), rough
 
@@ -270,7 +270,7 @@ def _covariances(axes: FloatArray, sigma_xy: float, sigma_z: float, slope: Float
     return np.asarray(moved * sigma_xy**2 + np.outer(axes[:, 2], axes[:, 2]) * sigma_z**2)
 
 
-def _chi_square(free: float) -> float:
+def chi_square(free: float) -> float:
     """Sum of squared standard errors that 1 % of samples with this many degrees of freedom exceed.
 
     References

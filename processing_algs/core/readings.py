@@ -18,9 +18,10 @@ import numpy.typing as npt
 from . import correction, norths, reduction, true_north
 from .angles import UNITS, FloatArray
 from .attitude_columns import read_kind_column, read_polarity_column
-from .blunders import Finding, QuadrantCheck, ResidueCheck
+from .blunders import Finding, QuadrantCheck, ResidueCheck, ZeroDipCheck
 from .cells import column_of
 from .letters import DEFAULT_LETTERS
+from .north_habits import NorthHabits
 from .notation import DEFAULT_NULLS, ColumnVotes, Readings, parse_numbers, read_rows
 from .noticed import Notes, Noticed
 from .places import Places
@@ -136,41 +137,21 @@ class Habits:
     ----------
     votes : ColumnVotes
         What the text column says about the order of pairs and about commas.
-    magnetic : bool
-        Whether any row is magnetic.
-    needs_date : bool
-        Whether any row's declination depends on a date.
-    has_date : bool
-        Whether any row has a date, readable or not.
+    north : NorthHabits
+        What the table says about north, commas, rings, heights and places.
     """
 
     votes: ColumnVotes
-    magnetic: bool = False
-    needs_date: bool = False
-    has_date: bool = False
+    north: NorthHabits = field(default_factory=NorthHabits)
 
     def merge(self, other: Habits) -> Habits:
         """Join the habits of two parts of a table: associative and commutative."""
         votes = self.votes.copy()
         votes.merge(other.votes)
-        return Habits(
-            votes,
-            self.magnetic or other.magnetic,
-            self.needs_date or other.needs_date,
-            self.has_date or other.has_date,
-        )
-
-    @property
-    def undated(self) -> bool:
-        """Whether declinations are wanted and no row has a date: nothing can be reduced."""
-        return self.needs_date and not self.has_date
-
-    def settled(self, say: Said) -> bool:
-        """Whether further rows can change nothing that matters: there is no need to look over them."""
-        return say.notation != "text" and self.magnetic and self.has_date
+        return Habits(votes, self.north.merge(other.north))
 
 
-def look_over(table: Table, places: Places, say: Said) -> Habits:
+def look_over(table: Table, places: Places, say: Said, first_row: int = 0) -> Habits:
     """Look over a table, or a part of one, before its rows are read.
 
     Parameters
@@ -178,6 +159,8 @@ def look_over(table: Table, places: Places, say: Said) -> Habits:
     table : mapping of str to column, shape (n,)
     places : Places
     say : Said
+    first_row : int
+        Place of the part's first row in the table.
 
     Returns
     -------
@@ -187,11 +170,7 @@ def look_over(table: Table, places: Places, say: Said) -> Habits:
     votes = ColumnVotes(say.over_90, say.letters)
     if say.notation == "text" and table.get("text") is not None:
         votes.add(column_of(table["text"], length))
-    north, _ = true_north.norths_of(table, say.north, length)
-    magnetic = north == correction.MAGNETIC
-    given, _ = true_north.given_declinations(table, say.north, length)
-    needs_date = say.north.model != true_north.GIVEN and bool((magnetic & np.isnan(given)).any())
-    return Habits(votes, bool(magnetic.any()), needs_date, say.north.dates.any(table.get("date")))
+    return Habits(votes, true_north.look_over(table, places, say.north, first_row))
 
 
 @dataclass
@@ -203,21 +182,25 @@ class Account:
     north : NorthAccount
     quadrants : QuadrantCheck
     residues : ResidueCheck
+    zero_dips : ZeroDipCheck
     """
 
     north: NorthAccount = field(default_factory=NorthAccount)
     quadrants: QuadrantCheck = field(default_factory=QuadrantCheck)
     residues: ResidueCheck = field(default_factory=ResidueCheck)
+    zero_dips: ZeroDipCheck = field(default_factory=ZeroDipCheck)
 
     def merge(self, other: Account) -> None:
         """Add what was done in another part of the run."""
         self.north.merge(other.north)
         self.quadrants.merge(other.quadrants)
         self.residues.merge(other.residues)
+        self.zero_dips.merge(other.zero_dips)
 
     def findings(self) -> list[Finding]:
         """Say what was noticed about the run as a whole."""
-        return [*self.quadrants.findings(), *self.residues.findings(), *self.north.findings()]
+        checks = (self.quadrants, self.residues, self.zero_dips, self.north)
+        return [found for check in checks for found in check.findings()]
 
 
 @dataclass(frozen=True)
@@ -242,7 +225,9 @@ class Reduced:
     account: Account
 
 
-def reduce_readings(table: Table, places: Places, say: Said, habits: Habits | None = None) -> Reduced:
+def reduce_readings(
+    table: Table, places: Places, say: Said, habits: Habits | None = None, first_row: int = 0
+) -> Reduced:
     """Reduce readings to true attitudes.
 
     Parameters
@@ -254,6 +239,8 @@ def reduce_readings(table: Table, places: Places, say: Said, habits: Habits | No
     say : Said
     habits : Habits, optional
         Of the whole table; by default of this one.
+    first_row : int
+        Place of the first row in the whole table.
 
     Returns
     -------
@@ -265,7 +252,7 @@ def reduce_readings(table: Table, places: Places, say: Said, habits: Habits | No
     whole gives.
     """
     length = len(places)
-    habits = look_over(table, places, say) if habits is None else habits
+    habits = look_over(table, places, say, first_row) if habits is None else habits
     notes = Notes(length)
     kind = read_kind_column(table, say.kind_words, say.kind_default, notes)
     polarity = read_polarity_column(table, say.polarity_words, notes)
@@ -291,7 +278,7 @@ def reduce_readings(table: Table, places: Places, say: Said, habits: Habits | No
     # A horizontal plane and a vertical line are the same whatever north they were read from.
     level = np.where(readings.is_line & np.isnan(readings.rake), 90.0, 0.0)
     matters = ~notes.rejected & (readings.dip != level)
-    corrected = true_north.correct(table, places, readings.azimuth, say.north, matters, notes)
+    corrected = true_north.correct(table, places, readings.azimuth, say.north, matters, notes, habits.north, first_row)
     notes.add_where(np.isnan(places.lon) & ~notes.rejected, "no_position", rejects=False)
     good = ~notes.rejected
     columns = _attitudes(readings, corrected, places, say, kind, polarity, good)
@@ -332,6 +319,7 @@ def _attitudes(
         "decl": corrected.decl * known,
         "ring_set": corrected.ring_set * known,
         "correction": corrected.correction * known,
+        **({"index_err": corrected.index_err * known} if say.north.checks else {}),
         "strike": found.strike,
         "dip": found.dip,
         "dip_dir": found.dip_dir,
@@ -363,4 +351,6 @@ def _account(readings: Readings, corrected: true_north.Corrected, say: Said, goo
     account.quadrants.add(readings.azimuth[plain])
     magnetic = plain & (corrected.norths == correction.MAGNETIC)
     account.residues.add(readings.azimuth[magnetic] / UNITS[say.unit])
+    planes = good & ~readings.is_line
+    account.zero_dips.add(readings.azimuth[planes], readings.dip[planes])
     return account

@@ -165,18 +165,14 @@ def symbol_numbers(
     kind, printed = np.broadcast_arrays(np.asarray(kind, dtype=object), _printed(dip))
     read = ~np.isnan(printed)
     numbers = np.full(printed.shape, None, dtype=object)
-    known = ~read
-    for word in (*KINDS, *CLOSER_KINDS):
-        of_kind = kind == word
-        known |= of_kind
-        of_kind &= read
+    for word in set(kind[read].tolist()):
+        if (word, "inclined") not in NUMBERS:
+            message = f"Kind {word!r} is none of {', '.join((*KINDS, *CLOSER_KINDS))}."
+            raise FieldDataError(message, code="kind_unknown", kind=word)
+        of_kind = (kind == word) & read
         numbers[of_kind] = NUMBERS[word, "inclined"]
         numbers[of_kind & (printed == 0)] = NUMBERS[word, "horizontal"]
         numbers[of_kind & (printed == 90)] = NUMBERS[word, "vertical"]
-    if not known.all():
-        word = kind[~known].flat[0]
-        message = f"Kind {word!r} is none of {', '.join((*KINDS, *CLOSER_KINDS))}."
-        raise FieldDataError(message, code="kind_unknown", kind=word)
     if polarity is not None:
         polarity = np.asarray(polarity, dtype=object)
         _swap(numbers, polarity == "upright", _UPRIGHT)

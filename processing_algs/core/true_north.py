@@ -1,6 +1,7 @@
 """From bearings as read to true north: which north each row counts from, its declination and its ring setting.
 
-true = reading + (D - S): D the declination at place and date, S the ring setting of the compass, both east positive.
+true = reading + index_err + (D - S): D the declination at place and date, S the ring setting of the compass, both east
+positive; index_err what a check of the compass says must be added to its readings, 0 where there is none.
 """
 
 from __future__ import annotations
@@ -18,18 +19,22 @@ from pyproj import CRS, Transformer
 
 from . import correction, geomagnetism
 from .angles import FloatArray, wrap360
-from .blunders import DeclinationCheck, Finding
-from .cells import column_of, numbers
+from .blunders import PERHAPS_NULL, DeclinationCheck, Finding, declination_nulls
+from .cells import column_of
 from .dates import SaidDates
 from .field_model import FieldModel, heights
+from .north_habits import NorthHabits, SaidHeights, look_over_north, note_places
 from .norths import own_lonlat
 from .noticed import Notes
 from .places import Places
+from .rings import AS_BEFORE, BEFORE, MOST, REJECT, RUN, Check, RingSettings, SaidOfRings, Setting, compass_keys, settle
 from .words import read_norths
 
 GIVEN, NONE = "given", "none"
-ROLES: Final = ("north", "ring", "declination", "height", "date")
+ROLES: Final = ("north", "compass", "ring", "declination", "height", "date")
 """Columns of a table that are read here."""
+
+_ANY_YEAR: Final = 2025.5  # all models that come with the plugin hold then
 
 Bools = npt.NDArray[np.bool_]
 Table = Mapping[str, Any]
@@ -48,7 +53,13 @@ class SaidNorth:
     grid : pyproj.CRS or None
         The grid of the grid readings; None for that of the rows' own places.
     ring_set : float
-        Declination already dialled into the compass, east positive. Units: degrees.
+        Declination already dialled into the compass, east positive, for rows of which nothing else is known. Units:
+        degrees.
+    rings, checks : mapping
+        Ring settings by compass, from `rings.parse_rings`, and checks of compasses, from `rings.read_checks`.
+    ring_blank : str
+        What a blank ring means among rows that have one, one of `rings.BLANKS`.
+    heights : SaidHeights
     dates : SaidDates
     model : str
         One of `geomagnetism.MODELS`, or ``given``.
@@ -62,6 +73,10 @@ class SaidNorth:
     words: Mapping[str, str] = field(default_factory=dict)
     grid: CRS | None = None
     ring_set: float = 0.0
+    rings: Mapping[str, tuple[Setting, ...]] = field(default_factory=dict)
+    checks: Mapping[str, tuple[Check, ...]] = field(default_factory=dict)
+    ring_blank: str = REJECT
+    heights: SaidHeights = field(default_factory=SaidHeights)
     dates: SaidDates = field(default_factory=SaidDates)
     model: str = "igrf14"
     declination: float | None = None
@@ -71,6 +86,11 @@ class SaidNorth:
     def field_model(self) -> FieldModel | None:
         """The model of the field, None where the declination is given."""
         return None if self.model == GIVEN else _field_model(self.model)
+
+    @property
+    def of_rings(self) -> SaidOfRings:
+        """What was said about ring settings."""
+        return SaidOfRings(self.ring_set, self.rings, self.checks, self.ring_blank)
 
     def grid_at(self, places: Places) -> CRS | None:
         """Give the grid that grid readings count from; None where there is none."""
@@ -101,6 +121,14 @@ class NorthAccount:
         Magnetic rows by ring setting, where somebody gave one. Units: degrees.
     ring_zero : int
         Magnetic rows whose ring setting nobody gave, taken as 0.
+    ring_sources : Counter
+        Magnetic rows by who says their ring setting, words of `rings`.
+    index_errors : Counter
+        Magnetic rows by what a check says must be added to their readings. Units: degrees.
+    check_models : Counter
+        The same rows by where the declination of the check was from.
+    far_area : int
+        Rows in a second area of two or three places, far from the rest.
     decl_range : tuple of (float, float) or (None, None)
         Least and greatest declination used. Units: degrees.
     dates : tuple of (datetime.date, datetime.date) or (None, None)
@@ -115,6 +143,10 @@ class NorthAccount:
     sources: Counter[str] = field(default_factory=Counter)
     ring_settings: Counter[float] = field(default_factory=Counter)
     ring_zero: int = 0
+    ring_sources: Counter[str] = field(default_factory=Counter)
+    index_errors: Counter[float] = field(default_factory=Counter)
+    check_models: Counter[str] = field(default_factory=Counter)
+    far_area: int = 0
     decl_range: tuple[float | None, float | None] = (None, None)
     dates: tuple[datetime.date | None, datetime.date | None] = (None, None)
     check: DeclinationCheck = field(default_factory=DeclinationCheck)
@@ -126,6 +158,10 @@ class NorthAccount:
         self.sources.update(other.sources)
         self.ring_settings.update(other.ring_settings)
         self.ring_zero += other.ring_zero
+        self.ring_sources.update(other.ring_sources)
+        self.index_errors.update(other.index_errors)
+        self.check_models.update(other.check_models)
+        self.far_area += other.far_area
         self.take_declinations(other.decl_range)
         self.take_dates(other.dates)
         self.check.merge(other.check)
@@ -148,6 +184,8 @@ class NorthAccount:
         found = self.check.findings()
         if self.compared and not self.check.checked:
             found.append(Finding("declination_not_checked", {"count": self.compared}))
+        if self.far_area:
+            found.append(Finding("second_area", {"count": self.far_area}))
         return found
 
 
@@ -159,10 +197,12 @@ class Corrected:
     ----------
     true : ndarray
         Azimuth from true north, NaN where unknown. Units: degrees.
-    correction, decl, ring_set : ndarray
+    correction, decl, ring_set, index_err : ndarray
         As in the data dictionary, NaN where they do not apply. Units: degrees.
     sigma : ndarray
-        1-sigma of the declination, 0 for rows that need none. Units: degrees.
+        1-sigma of the declination and of the index error of the compass, 0 for rows that need none. Units: degrees.
+    ring_from : ndarray of str
+        Who says the ring setting, words of `rings`; ``run`` where nobody but the setting of the run does.
     decl_from : ndarray of object
     read_date : ndarray of datetime.date or None
     norths : ndarray of str
@@ -174,7 +214,9 @@ class Corrected:
     correction: FloatArray
     decl: FloatArray
     ring_set: FloatArray
+    index_err: FloatArray
     sigma: FloatArray
+    ring_from: npt.NDArray[np.str_]
     decl_from: npt.NDArray[np.object_]
     read_date: npt.NDArray[np.object_]
     norths: npt.NDArray[Any]
@@ -196,25 +238,65 @@ def norths_of(table: Table, said: SaidNorth, length: int) -> tuple[npt.NDArray[A
     return read_norths(column_of(cells, length), said.words, said.north)
 
 
-def given_declinations(table: Table, said: SaidNorth, length: int) -> tuple[FloatArray, Bools]:
+def given_declinations(
+    table: Table, said: SaidNorth, length: int, habits: NorthHabits | None = None
+) -> tuple[FloatArray, Bools, Bools, Bools]:
     """Declination given with each row, NaN where none, and which of them are no declinations.
 
     Returns
     -------
     given : ndarray, shape (n,)
-        Units: degrees.
-    bad : ndarray of bool, shape (n,)
+        -9 stands, whatever it means. Units: degrees.
+    bad, unclear, null : ndarray of bool, shape (n,)
+        Cells that are no declination; whose comma has two meanings; that stand for none.
     """
-    given, bad = numbers(table.get("declination"), length)
-    bad |= np.abs(given) > 180.0
-    given = np.where(bad, np.nan, given)
+    habits = NorthHabits() if habits is None else habits
+    # -9999 is no angle, but it is to be known as a null value.
+    read = habits.numbers(table, "declination", length, np.inf)
+    null, _ = declination_nulls(read.values, PERHAPS_NULL)
+    bad = read.bad | (~null & (np.abs(read.values) > 180.0))
+    given = np.where(bad | null, np.nan, read.values)
     if said.model == GIVEN and said.declination is not None:
-        given = np.where(np.isnan(given) & ~bad, said.declination, given)
-    return given, bad
+        given = np.where(np.isnan(given) & ~bad & ~read.unclear, said.declination, given)
+    return given, bad, read.unclear, null
+
+
+def look_over(table: Table, places: Places, said: SaidNorth, first_row: int = 0) -> NorthHabits:
+    """Look over a table, or a part of one, before its rows are read.
+
+    Parameters
+    ----------
+    table : mapping of str to column, shape (n,)
+    places : Places
+    said : SaidNorth
+    first_row : int
+        Place of the part's first row in the table.
+
+    Returns
+    -------
+    NorthHabits
+    """
+    length = len(places)
+    magnetic = norths_of(table, said, length)[0] == correction.MAGNETIC
+    in_order = said.ring_blank == AS_BEFORE
+    years = said.dates.read(table.get("date"), length).year if in_order else None
+    given = given_declinations(table, said, length)[0]
+    found = look_over_north(table, places, magnetic, said.heights, said.ring_blank, years, first_row)
+    found.magnetic = bool(magnetic.any())
+    found.needs_date = said.model != GIVEN and bool((magnetic & np.isnan(given)).any())
+    found.has_date = said.dates.any(table.get("date"))
+    return found
 
 
 def correct(
-    table: Table, places: Places, azimuth: FloatArray, said: SaidNorth, matters: Bools, notes: Notes
+    table: Table,
+    places: Places,
+    azimuth: FloatArray,
+    said: SaidNorth,
+    matters: Bools,
+    notes: Notes,
+    habits: NorthHabits | None = None,
+    first_row: int = 0,
 ) -> Corrected:
     """Carry azimuths to true north.
 
@@ -230,6 +312,10 @@ def correct(
         Rows whose result depends on north. A horizontal bed needs no declination and is not rejected for want of one.
     notes : Notes
         Takes what was noticed.
+    habits : NorthHabits, optional
+        What the whole table says, from `look_over`; by default what this one says.
+    first_row : int
+        Place of the first row in the whole table.
 
     Returns
     -------
@@ -237,16 +323,18 @@ def correct(
     """
     length = len(places)
     account = NorthAccount()
+    habits = look_over(table, places, said, first_row) if habits is None else habits
+    account.far_area = note_places(places, habits.odd, notes)
     norths, unknown = norths_of(table, said, length)
     if unknown.any():
         notes.add_where(unknown & matters, "north_unknown", value=column_of(table["north"], length))
     magnetic = (norths == correction.MAGNETIC) & ~unknown
-    stated, ring_set = _ring(table, said, magnetic, matters, notes)
-    decl, sigma, source, dates = _declination(table, places, said, magnetic, matters, notes, account)
-    far = magnetic & matters & correction.ring_is_far(ring_set, decl)
-    notes.add_where(far, "ring_far", value=ring_set, decl=decl)
+    ring = _rings(table, said, habits, magnetic, matters, first_row, notes)
+    decl, sigma, source, dates = _declination(table, places, said, habits, magnetic, matters, notes, account)
+    far = magnetic & matters & correction.ring_is_far(ring.ring, decl)
+    notes.add_where(far, "ring_far", value=ring.ring, decl=decl)
     by_grid = (norths == correction.GRID) & ~unknown
-    added = _added(places, azimuth, said, norths, by_grid, decl, ring_set)
+    added = _added(places, azimuth, said, norths, by_grid, decl, ring.ring) + ring.index_err
     lost = by_grid & matters & np.isnan(added)
     if lost.any():
         grid = said.grid_at(places)
@@ -255,14 +343,33 @@ def correct(
             notes.add(row, "no_grid", grid="" if grid is None else grid.name)
     good = matters & ~notes.rejected
     account.norths.update(norths[good].tolist())
-    rows = magnetic & good
-    if rows.any():
-        account.take_declinations((decl[rows].min(), decl[rows].max()))
-        account.sources.update(source[rows].tolist())
-        nobody = ~stated & (said.ring_set == 0.0)
-        account.ring_zero = int((rows & nobody).sum())
-        account.ring_settings.update(np.round(ring_set[rows & ~nobody], 2).tolist())
-    return Corrected(wrap360(azimuth + added), added, decl, ring_set, sigma, source, dates, norths, account)
+    _count(account, said, magnetic & good, decl, ring, source)
+    index_err = np.where(magnetic & bool(said.checks), ring.index_err, np.nan)
+    sigma = np.hypot(sigma, ring.sig_index)
+    true = wrap360(azimuth + added)
+    return Corrected(true, added, decl, ring.ring, index_err, sigma, ring.source, source, dates, norths, account)
+
+
+def _count(
+    account: NorthAccount,
+    said: SaidNorth,
+    rows: Bools,
+    decl: FloatArray,
+    ring: RingSettings,
+    source: npt.NDArray[np.object_],
+) -> None:
+    """Take magnetic rows that have a result into the account."""
+    if not rows.any():
+        return
+    account.take_declinations((decl[rows].min(), decl[rows].max()))
+    account.sources.update(source[rows].tolist())
+    nobody = (ring.source == RUN) & (said.ring_set == 0.0)
+    account.ring_zero = int((rows & nobody).sum())
+    account.ring_settings.update(np.round(ring.ring[rows & ~nobody], 2).tolist())
+    account.ring_sources.update(ring.source[rows].tolist())
+    if said.checks:
+        account.index_errors.update(np.round(ring.index_err[rows], 2).tolist())
+        account.check_models.update(model for model in ring.model[rows].tolist() if model)
 
 
 def _added(
@@ -285,21 +392,47 @@ def _added(
     return correction.correction_to_true(norths, azimuth, decl, ring_set, grid, lon, lat)
 
 
-def _ring(table: Table, said: SaidNorth, magnetic: Bools, matters: Bools, notes: Notes) -> tuple[Bools, FloatArray]:
-    """Which rows state a ring setting, and the ring setting of the magnetic rows, NaN elsewhere."""
-    own, bad = numbers(table.get("ring"), len(notes))
-    bad |= np.abs(own) > 180.0
-    wrong = bad & magnetic & matters
-    if wrong.any():
-        notes.add_where(wrong, "ring_range", value=column_of(table["ring"], len(notes)))
-    ring_set = np.where(np.isnan(own) & ~bad, said.ring_set, own)
-    return ~np.isnan(own), np.where(magnetic & ~bad, ring_set, np.nan)
+def _rings(
+    table: Table,
+    said: SaidNorth,
+    habits: NorthHabits,
+    magnetic: Bools,
+    matters: Bools,
+    first_row: int,
+    notes: Notes,
+) -> RingSettings:
+    """Ring settings of the magnetic rows, and what the checks of their compasses say."""
+    length = len(notes)
+    own = habits.numbers(table, "ring", length, MOST)
+    asked = magnetic & matters
+    if (own.bad & asked).any():
+        notes.add_where(own.bad & asked, "ring_range", value=column_of(table["ring"], length))
+    _note_commas(table, "ring", own.unclear & asked, notes)
+    lost = own.bad | own.unclear
+    years = np.full(length, np.nan)
+    if said.ring_blank == AS_BEFORE or said.rings or said.checks:
+        years = said.dates.read(table.get("date"), length).year
+    keys = compass_keys(table.get("compass"), length)
+    found = settle(said.of_rings, habits.stated, keys, own.values, years, first_row, magnetic & ~lost)
+    notes.add_where(found.blank & asked, "ring_blank")
+    assumed = (found.source == BEFORE) & asked
+    notes.add_where(assumed, "ring_assumed", value=found.ring)
+    notes.add_where(found.other_ring & asked, "check_other_ring", value=found.ring)
+    notes.add_where(found.check_unset & asked, "check_ring_unset")
+    return found
+
+
+def _note_commas(table: Table, role: str, rows: Bools, notes: Notes) -> None:
+    """Note cells whose comma has two meanings."""
+    for row in np.flatnonzero(rows).tolist():
+        notes.add(row, "comma_unclear", column=role, value=column_of(table[role], len(notes))[row])
 
 
 def _declination(
     table: Table,
     places: Places,
     said: SaidNorth,
+    habits: NorthHabits,
     magnetic: Bools,
     matters: Bools,
     notes: Notes,
@@ -307,10 +440,21 @@ def _declination(
 ) -> tuple[FloatArray, FloatArray, npt.NDArray[np.object_], npt.NDArray[np.object_]]:
     """Declination, its sigma, where it is from and the date, of the magnetic rows."""
     length = len(notes)
-    given, bad = given_declinations(table, said, length)
-    wrong = bad & magnetic & matters
-    if wrong.any():
-        notes.add_where(wrong, "declination_range", value=column_of(table["declination"], length))
+    given, bad, unclear, null = given_declinations(table, said, length, habits)
+    asked = magnetic & matters
+    if (bad & asked).any():
+        notes.add_where(bad & asked, "declination_range", value=column_of(table["declination"], length))
+    _note_commas(table, "declination", unclear & asked, notes)
+    bad |= unclear
+    expected = _expected(table, places, said, magnetic & ~np.isnan(given))
+    nine = _own_nines(table, habits, length) & magnetic
+    if nine.any():
+        means_none, doubtful = declination_nulls(np.where(nine, PERHAPS_NULL, np.nan), expected.decl)
+        null |= means_none
+        given = np.where(means_none, _otherwise(said), given)
+        notes.add_where(doubtful & asked, "declination_nine")
+    if (null & asked).any():
+        notes.add_where(null & asked, "declination_null", value=column_of(table["declination"], length))
     has_given = magnetic & ~np.isnan(given)
     decl = np.where(has_given, given, np.nan)
     sigma = np.where(has_given, said.sigma_declination, 0.0)
@@ -321,8 +465,8 @@ def _declination(
     model = said.field_model
     if model is None:
         notes.add_where(wanted & matters, "no_declination")
-    else:
-        height = heights(table.get("height"), notes, wanted)
+    elif wanted.any():
+        height = heights(table.get("height"), notes, wanted & asked, said=said.heights, column=habits.heights)
         found = model.at(places, height, said.dates, table.get("date"), wanted, matters, notes)
         decl = np.where(wanted, found.decl, decl)
         sigma = np.where(wanted & ~np.isnan(found.sigma), found.sigma, sigma)
@@ -330,19 +474,50 @@ def _declination(
         dates[wanted] = found.dates[wanted]
         account.take_dates(found.dates[found.used].tolist())
     if has_given.any():
-        _compare_given(table, places, said, given, has_given, account)
+        _compare_given(said, given, has_given, expected, account)
+        weak = has_given & matters & (expected.h < geomagnetism.CAUTION_H)
+        notes.add_where(weak, "weak_field", h=np.round(expected.h))
     return decl, sigma, source, dates
 
 
-def _compare_given(
-    table: Table, places: Places, said: SaidNorth, given: FloatArray, rows: Bools, account: NorthAccount
-) -> None:
-    """Hold given declinations against a model, where place and date are known."""
+def _own_nines(table: Table, habits: NorthHabits, length: int) -> Bools:
+    """Rows whose own cell holds a declination of -9."""
+    return np.asarray(habits.numbers(table, "declination", length, np.inf).values == PERHAPS_NULL)
+
+
+def _otherwise(said: SaidNorth) -> float:
+    """Declination of rows that give none themselves, where the user gave one for all."""
+    return said.declination if said.model == GIVEN and said.declination is not None else np.nan
+
+
+@dataclass(frozen=True)
+class _Expected:
+    """What a model says where a declination was given; NaN elsewhere, and the declination where there is no date."""
+
+    model: FieldModel
+    decl: FloatArray
+    h: FloatArray
+
+
+def _expected(table: Table, places: Places, said: SaidNorth, rows: Bools) -> _Expected:
+    """Ask a model about rows with a given declination.
+
+    A needle that is sluggish is so in any year: the strength of the field is told without a date too.
+    """
     model = said.field_model or _field_model("igrf14")
-    dates = said.dates.read(table.get("date"), len(rows))
-    years = np.where(rows, dates.year, np.nan)
-    expected = geomagnetism.synthesise(model.model_id, places.lat, places.lon, 0.0, years)
-    sigma = np.hypot(said.sigma_declination, geomagnetism.sigma_declination(model.model_id, expected.h))
+    nothing = np.full(len(rows), np.nan)
+    if not rows.any():
+        return _Expected(model, nothing, nothing)
+    years = said.dates.read(table.get("date"), len(rows)).year
+    dated = np.isfinite(years) & ~geomagnetism.outside(model.model_id, years)
+    years = np.where(rows, np.where(dated, years, _ANY_YEAR), np.nan)
+    field = geomagnetism.synthesise(model.model_id, places.lat, places.lon, 0.0, years)
+    return _Expected(model, np.where(dated, field.decl, np.nan), field.h)
+
+
+def _compare_given(said: SaidNorth, given: FloatArray, rows: Bools, expected: _Expected, account: NorthAccount) -> None:
+    """Hold given declinations against a model, where place and date are known."""
+    sigma = np.hypot(said.sigma_declination, geomagnetism.sigma_declination(expected.model.model_id, expected.h))
     account.check.add(given, np.where(rows, expected.decl, np.nan), sigma)
     account.compared += int(rows.sum())
 

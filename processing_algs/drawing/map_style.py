@@ -15,6 +15,7 @@ from qgis.core import (
 )
 
 from ..gis.i18n import tr
+from .literal import literal
 from .type import SERIF, Look
 
 INK, BROWN, GRATICULE, BLUE = "#000000", "#9a6b3f", "#4d6f8f", "#1f3f7a"
@@ -62,10 +63,9 @@ def style_graticule(layer):
 def style_contours(layer, interval, every):
     """Draw height contours, each so many of them broad."""
     renderer = QgsCategorizedSymbolRenderer(f'if(round("height" / {interval!r}) % {every} = 0, 1, 0)')
+    told = tr("Height contour, every {step:g} m")
     for value, width, step in ((1, 0.2, interval * every), (0, 0.1, interval)):
-        renderer.addCategory(
-            QgsRendererCategory(value, _line(BROWN, width), tr("Height contour, every {step:g} m").format(step=step))
-        )
+        renderer.addCategory(QgsRendererCategory(value, _line(BROWN, width), literal(told.format(step=step))))
     layer.setRenderer(renderer)
 
 

@@ -13,11 +13,6 @@ NAME, WORDS, SMALL = Look(7.5, bold=True), Look(7.0), Look(6.5)
 SLACK = 0.3  # room beyond what lettering is measured to need. Units: mm
 
 
-def literal(text):
-    """Write a text so that QGIS shows it as it is: labels evaluate what stands between ``[%`` and ``%]``."""
-    return text.replace("[%", "[% char(91) %]%").replace("$CURRENT", "[% char(36) %]CURRENT")
-
-
 @dataclass(frozen=True)
 class Item:
     """One item of a layout.

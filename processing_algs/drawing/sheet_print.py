@@ -29,7 +29,7 @@ from qgis.PyQt.QtCore import QPointF, Qt
 from qgis.PyQt.QtGui import QPolygonF
 
 from ..gis.i18n import tr
-from .sheet_items import literal
+from .literal import literal
 from .type import MM_PER_PT, Look
 
 MAP_ID = "map"

@@ -10,7 +10,9 @@ import numpy as np
 from qgis.core import Qgis, QgsFeatureRequest, QgsVariantUtils
 from qgis.PyQt.QtCore import QMetaType
 
-from ..core.cells import is_empty, text_of
+from ..core.number_columns import numbers
+
+__all__ = ["Chunk", "chunks", "column_or_empty", "numbers", "output_rows", "value_rows"]
 
 CHUNK = 10_000  # rows; at this size a cancel still acts within a second
 
@@ -100,6 +102,20 @@ class Chunk:
         )
         return column
 
+    def table(self, roles):
+        """Columns by their roles, as the science takes them.
+
+        Parameters
+        ----------
+        roles : dict of str to str or None
+            Names of the fields; roles without one are left out.
+
+        Returns
+        -------
+        dict of str to ndarray, shape (n,)
+        """
+        return {role: self.column(name) for role, name in roles.items() if name}
+
 
 def _is_bad(geometry):
     if geometry.isEmpty() or geometry.type() == Qgis.GeometryType.Point:
@@ -168,37 +184,6 @@ def column_or_empty(chunk, name):
     """One field's values as :meth:`Chunk.column` gives them, or as many None where no field is named. Shape (n,)."""
     column = chunk.column(name)
     return np.full(len(chunk), None, dtype=object) if column is None else column
-
-
-def numbers(column, length):
-    """A column as numbers.
-
-    Parameters
-    ----------
-    column : ndarray, shape (n,), or None
-    length : int
-        n, for a column that is None.
-
-    Returns
-    -------
-    values : ndarray, shape (n,)
-        NaN where there is nothing or no number.
-    bad : ndarray of bool, shape (n,)
-        Where there is something that is no number.
-    """
-    if column is None:
-        return np.full(length, np.nan), np.zeros(length, dtype=bool)
-    if column.dtype == float:
-        return column.copy(), np.isinf(column)
-    values, bad = np.full(length, np.nan), np.zeros(length, dtype=bool)
-    for row, cell in enumerate(column):
-        if not is_empty(cell):
-            try:
-                values[row] = float(text_of(cell).replace(",", "."))
-            except ValueError:
-                bad[row] = True
-    bad |= np.isinf(values)
-    return values, bad
 
 
 def output_rows(chunk, names, columns):

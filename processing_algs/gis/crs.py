@@ -1,23 +1,14 @@
 """From QGIS's coordinate reference systems to pyproj's."""
 
-from pathlib import Path
-
 import pyproj
 from qgis.core import Qgis, QgsProjUtils
 
-
-def _find_proj_data():
-    """Show pyproj the data folder QGIS uses: in a virtual environment and in some bundles it finds none of its own."""
-    try:
-        pyproj.datadir.get_data_dir()
-    except pyproj.exceptions.DataDirError:
-        for folder in QgsProjUtils.searchPaths():
-            if Path(folder, "proj.db").exists():
-                pyproj.datadir.set_data_dir(folder)
-                break
+from ..core import proj_data
 
 
-_find_proj_data()
+def find_proj_data():
+    """Show pyproj the data folder QGIS uses, where it finds none of its own; called when the plugin is loaded."""
+    return proj_data.find_proj_data(QgsProjUtils.searchPaths())
 
 
 def to_pyproj(crs):

@@ -14,15 +14,13 @@ from osgeo import gdal
 from qgis.core import QgsCoordinateReferenceSystem, QgsProcessingException, QgsProviderRegistry, QgsRectangle
 
 from ..core import norths
-from ..core.heights import is_null, suspicious_cells
+from ..core.heights import UNITS, is_null, suspicious_cells
 from ..core.terrain import bilinear, cell_frame
 from .crs import to_pyproj
 from .i18n import tr
 from .raster_cache import modest_cache
 
 FROM_FILE = "file"
-# Metres in one unit of height.
-UNITS = {"metre": 1.0, "foot": 0.3048, "us_foot": 1200.0 / 3937.0}
 # How files spell their unit of height.
 SPELLINGS = {
     "metre": ("m", "metre", "metres", "meter", "meters"),
@@ -54,6 +52,8 @@ class Dem:
     projection : pyproj.CRS
         Its CRS, horizontal part.
     columns, rows : int
+    name : str
+        Of the layer.
     unit_word : str
         Unit of the heights in the file.
     unit_known : bool
@@ -80,7 +80,7 @@ class Dem:
         if self.projection is None or not (self.projection.is_geographic or self.projection.is_projected):
             message = tr("The DEM has no coordinate reference system that leads to places on Earth.")
             raise QgsProcessingException(message)
-        self._cells = _open(layer, band)
+        self._cells, self.name = _open(layer, band), layer.name()
         self.columns, self.rows = self._cells.columns, self._cells.rows
         self.unit_word, self.unit_known = unit, True
         if unit == FROM_FILE:

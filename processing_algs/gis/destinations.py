@@ -1,6 +1,7 @@
 """Where outputs go, and what must not be overwritten there: all of it is asked before anything is touched."""
 
 import os
+import re
 from dataclasses import dataclass, field
 from itertools import combinations
 from pathlib import Path
@@ -20,11 +21,13 @@ from qgis.PyQt.QtCore import QUrl
 from .databases import table_of_file
 from .i18n import tr
 from .kinds import DATABASES, kind_refusal, layers_refusal, other_kind
+from .server import PROVIDERS as SERVERS
+from .server import connection_text, is_server
 from .sinks import destination_file, given_destination
 
 IN_MEMORY = ("", QgsProcessing.TEMPORARY_OUTPUT)
+ENCODED = re.compile("%[0-9A-Fa-f]{2}")
 LAYERS = ("source", "vector", "raster", "layer", "maplayer", "mesh", "pointcloud")  # parameters that take a layer
-SERVERS = ("postgis", "postgres")  # database servers that are written to
 PARTS = {
     ".shp": (".dbf", ".shx", ".prj", ".cpg", ".qix", ".qml"),
     ".tab": (".dat", ".map", ".id", ".ind", ".qml"),
@@ -96,6 +99,13 @@ def destination_refusal(algorithm, parameters, context):
     -------
     str or None
     """
+    try:
+        return _refusal(algorithm, parameters, context)
+    except OSError as error:  # such as a name that is too long
+        return tr("An output cannot be where it is to go: {reason}.").format(reason=error.strerror or error)
+
+
+def _refusal(algorithm, parameters, context):
     outputs = []
     for definition in algorithm.destinationParameterDefinitions():
         value = parameters.get(definition.name())
@@ -127,6 +137,10 @@ def place_refusal(output):
             return tr("{key}: {file} is protected against writing.").format(file=part, **values)
     if not output.is_layer:
         return kind_refusal(output.key, main)
+    if main.suffix.lower() in DATABASES and ENCODED.search(str(main)):
+        return tr("{key}: QGIS cannot open a database again that has {part} in its path; choose another name.").format(
+            key=output.key, part=ENCODED.search(str(main)).group()
+        )
     return layers_refusal(output.key, main, output.place.table) or _strays(output)
 
 
@@ -167,9 +181,8 @@ def _form_refusal(output, value):
 
 def _place_of(output):
     """Place of an output."""
-    provider, _, uri = output.given.partition(":")
-    if provider in SERVERS:
-        return _server_place(QgsDataSourceUri(uri))
+    if is_server(output.given):
+        return _server_place(QgsDataSourceUri(connection_text(output.given)))
     path, table = destination_file(output.given)
     if not output.is_layer:
         return Place((path.resolve(),))
@@ -185,6 +198,7 @@ def _place_of(output):
 
 def _server_place(uri):
     host = uri.service() or uri.host() or "localhost"
+    host = "localhost" if host in ("127.0.0.1", "::1") else host
     return Place(
         table=uri.table(), server=(host.lower(), uri.port() or "5432", uri.database(), uri.schema() or "public")
     )
@@ -195,6 +209,9 @@ def _meeting(algorithm, parameters, context, outputs):
     for one, other in combinations(outputs, 2):
         if _clash(one, other):
             return tr("{one} and {other} would go to the same place.").format(one=one.key, other=other.key)
+    servers = {output.place.server[:3] for output in outputs if output.place.server}
+    if len(servers) > 1:  # no transaction holds two
+        return tr("Outputs of one run can go to one database of a server only.")
     for name, read in _inputs(algorithm, parameters, context):
         for output in outputs:
             if output.place.touches(read):

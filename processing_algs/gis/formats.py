@@ -12,8 +12,8 @@ NO_TABLES = {".shp", ".tab", ".mif", ".kml"}  # hold nothing without geometry
 NO_BYTES = {".shp", ".dbf", ".tab", ".mif", ".kml", ".geojson", ".json", ".geojsonl", ".csv"}
 
 
-def fitting_fields(path, fields, wkb_type, feedback):
-    """Fields as a file can hold them, in the same order.
+def refuse_unfit(path, fields, wkb_type):
+    """Refuse what a kind of file cannot hold.
 
     Parameters
     ----------
@@ -21,17 +21,10 @@ def fitting_fields(path, fields, wkb_type, feedback):
         Of the file.
     fields : QgsFields
     wkb_type : Qgis.WkbType
-    feedback : QgsProcessingFeedback
-        Is told what had to be renamed.
-
-    Returns
-    -------
-    QgsFields
 
     Raises
     ------
     QgsProcessingException
-        If the file cannot hold the rows.
     """
     ending = path.suffix.lower()
     if QgsWkbTypes.geometryType(wkb_type) == Qgis.GeometryType.Null and ending in NO_TABLES:
@@ -45,7 +38,28 @@ def fitting_fields(path, fields, wkb_type, feedback):
                 file=path.name, fields=", ".join(raw)
             )
         )
-    own = OWN_COLUMNS.get(ending, ())
+
+
+def own_columns(path):
+    """Names that a kind of file needs for columns of its own. Tuple of str, in small letters."""
+    return OWN_COLUMNS.get(path.suffix.lower(), ())
+
+
+def renamed_fields(fields, own, feedback):
+    """Fields in the same order, those renamed whose names are needed for something else.
+
+    Parameters
+    ----------
+    fields : QgsFields
+    own : tuple of str
+        Those names, in small letters.
+    feedback : QgsProcessingFeedback
+        Is told what had to be renamed.
+
+    Returns
+    -------
+    QgsFields
+    """
     if not any(field.name().lower() in own for field in fields):
         return fields
     taken = {field.name().lower() for field in fields} | set(own)

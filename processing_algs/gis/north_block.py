@@ -1,26 +1,20 @@
-"""The parameters about north that every algorithm with compass readings shares, and what they do to a chunk of rows."""
+"""What the user said about north, read from the parameters, and what it does to chunks of rows."""
 
-from collections import Counter
-from dataclasses import dataclass
+from dataclasses import replace
 
-import numpy as np
-import pyproj
 from qgis.core import QgsProcessingException
 
-from ..core import correction, geomagnetism
-from ..core.angles import wrap360
-from ..core.blunders import DeclinationCheck, Finding
-from ..core.norths import own_lonlat
-from ..core.words import read_norths
-from .columns import column_or_empty, numbers
+from ..core import true_north
+from ..core.correction import MAGNETIC
+from ..core.north_habits import NorthHabits
+from ..core.places import has_places
+from ..core.true_north import GIVEN, NorthAccount, SaidNorth
+from .compasses import compasses_refusal, read_compasses, said_compasses
 from .crs import to_pyproj
-from .dates import DateColumn
-from .field_model import FieldModel, heights
+from .dates import said_dates, to_qt
 from .i18n import tr
-from .places import has_places
+from .point_rows import read_heights, said_heights
 from .remarks import run_warning
-
-GIVEN, NONE = "given", "none"
 
 
 def north_refusal(said):
@@ -33,38 +27,71 @@ def north_refusal(said):
     grid = None if said.GRID_CRS is None else to_pyproj(said.GRID_CRS)
     if grid is not None and (grid.is_geographic or not has_places(grid)):
         return tr("GRID_CRS: {grid} has no grid from whose north azimuths could be counted.").format(grid=grid.name)
-    return None
+    return compasses_refusal(said)
 
 
-@dataclass(frozen=True)
-class Corrected:
-    """Azimuths of a chunk carried to true north; every array has shape (n,).
+def said_north(said):
+    """What the user said about north.
 
-    Attributes
+    Parameters
     ----------
-    true : ndarray
-        Azimuth from true north, NaN where unknown. Units: degrees.
-    correction, decl, ring_set : ndarray
-        As in the data dictionary, NaN where they do not apply. Units: degrees.
-    sigma : ndarray
-        1-sigma of the declination, 0 for rows that need none. Units: degrees.
-    decl_from : ndarray of object
-    read_date : list of QDate or None
-    norths : ndarray of str
-    """
+    said : Said
+        With what ``parameters.norths`` declares.
 
-    true: np.ndarray
-    correction: np.ndarray
-    decl: np.ndarray
-    ring_set: np.ndarray
-    sigma: np.ndarray
-    decl_from: np.ndarray
-    read_date: list
-    norths: np.ndarray
+    Returns
+    -------
+    SaidNorth
+    """
+    return SaidNorth(
+        north=said.NORTH,
+        words=said.NORTH_WORDS,
+        grid=None if said.GRID_CRS is None else to_pyproj(said.GRID_CRS),
+        ring_set=said.RING_SET,
+        rings=said.RINGS,
+        checks=read_compasses(said_compasses(said), said_dates(said)),
+        ring_blank=said.RING_BLANK,
+        heights=said_heights(said),
+        dates=said_dates(said),
+        model=said.MODEL,
+        declination=said.DECLINATION,
+        sigma_declination=said.SIGMA_DECLINATION,
+    )
+
+
+def north_roles(said):
+    """Fields of the columns about north, by role; None where the user named none."""
+    return {
+        "north": said.NORTH_FIELD,
+        "compass": said.COMPASS_FIELD if "COMPASS_FIELD" in said else None,
+        "ring": said.RING_SET_FIELD,
+        "declination": said.DECLINATION_FIELD,
+        "height": said.HEIGHT_FIELD,
+        "date": said.DATE_FIELD,
+    }
+
+
+def refuse_undated(habits):
+    """Refuse a run in which declinations are wanted and no row has a date: there is no silent today.
+
+    Parameters
+    ----------
+    habits : NorthHabits
+
+    Raises
+    ------
+    QgsProcessingException
+    """
+    if habits.undated:
+        raise QgsProcessingException(
+            tr(
+                "The declination changes from year to year, so the readings need a date: give DATE or DATE_FIELD, "
+                "or set MODEL to given and state the declination. No row has a date."
+            )
+        )
 
 
 class NorthBlock:
-    """The parameters about north of one run.
+    """What was said about north in one run, and the account of what was done.
 
     Parameters
     ----------
@@ -72,70 +99,70 @@ class NorthBlock:
         With what ``parameters.norths`` declares.
     locator : Locator
         Of the layer with the readings.
+
+    Attributes
+    ----------
+    say : SaidNorth
+    roles : dict
+        Fields by role.
+    account : NorthAccount
+        Of the rows corrected so far.
     """
 
     def __init__(self, said, locator):
-        self.north, self.north_field, self.words = said.NORTH, said.NORTH_FIELD, said.NORTH_WORDS
-        self.ring_set, self.ring_field = said.RING_SET, said.RING_SET_FIELD
-        self.model = said.MODEL
-        self.declination, self.declination_field = said.DECLINATION, said.DECLINATION_FIELD
-        self.sigma_given = said.SIGMA_DECLINATION
-        self.height_field = said.HEIGHT_FIELD
-        self.dates = DateColumn(said)
-        self.field_model = None if self.model == GIVEN else FieldModel(self.model)
-        self._locator = locator
-        self._grid = locator.projection if said.GRID_CRS is None else to_pyproj(said.GRID_CRS)
-        self._to_grid = None
-        if self._grid is not None and locator.projection is not None and self._grid != locator.projection:
-            self._to_grid = pyproj.Transformer.from_crs(locator.projection, self._grid, always_xy=True)
-        self._check = DeclinationCheck()
-        self._compared = 0  # rows with a given declination
-        self.magnetic = False  # whether any row is
-        self._needs_date = self._has_date = False
-        self.grid_name = "" if self._grid is None else self._grid.name
-        self.decl_range = (None, None)
-        self.norths = Counter()  # rows by the north they were read from
-        self.sources = Counter()  # rows by where their declination is from
-        self.ring_settings = Counter()  # rows by ring setting, where somebody gave one
-        self.ring_zero = 0  # rows whose ring setting nobody gave
+        self.say, self.roles = said_north(said), north_roles(said)
+        self._locator, self._projection = locator, locator.projection
+        self._habits, self.account = None, NorthAccount()
+        self._looked_over = self._corrected = 0
 
     @property
     def fields(self):
         """Names of the fields it reads."""
-        return [self.north_field, self.ring_field, self.declination_field, self.height_field, self.dates.field]
-
-    # -- first pass ---------------------------------------------------------------------------------------------------
-
-    def survey(self, chunk):
-        """Look over a chunk before the run: whether there are magnetic rows, and whether a row has a date."""
-        norths, _ = self._norths(chunk)
-        magnetic = norths == correction.MAGNETIC
-        given = ~np.isnan(self._given(chunk)[0])
-        self.magnetic = self.magnetic or bool(magnetic.any())
-        self._has_date = self._has_date or self.dates.any(chunk)
-        self._needs_date = self._needs_date or (self.field_model is not None and bool((magnetic & ~given).any()))
+        return list(self.roles.values())
 
     @property
-    def surveyed(self):
-        """Whether further rows can change nothing of what the survey is after."""
-        return self.magnetic and self._has_date
+    def grid_name(self):
+        """Name of the grid that grid readings count from."""
+        grid = self._projection if self.say.grid is None else self.say.grid
+        return "" if grid is None else grid.name
+
+    @property
+    def habits(self):
+        """What the rows looked over so far say."""
+        return NorthHabits() if self._habits is None else self._habits
+
+    def survey(self, chunk, places=None):
+        """Look over a chunk before the run; chunks come in the order of the rows, and with their geometries."""
+        places = self._locator.places(chunk) if places is None else places
+        seen = true_north.look_over(chunk.table(self.roles), places, self.say, self._looked_over)
+        self._habits = seen if self._habits is None else self._habits.merge(seen)
+        self._looked_over += len(chunk)
 
     def refuse_undated(self):
-        """Refuse a run in which declinations are wanted and no row has a date: there is no silent today.
+        """Refuse a run in which declinations are wanted and no row has a date."""
+        refuse_undated(self.habits)
 
-        Raises
-        ------
-        QgsProcessingException
+    def years(self, chunk):
+        """Decimal years of the rows' dates, NaN where there is no readable one. Shape (n,)."""
+        return self.say.dates.read(chunk.column(self.roles["date"]), len(chunk)).year
+
+    def is_magnetic(self, chunk):
+        """Which rows were read from magnetic north. Shape (n,)."""
+        found, unknown = true_north.norths_of(chunk.table(self.roles), self.say, len(chunk))
+        return (found == MAGNETIC) & ~unknown
+
+    def heights(self, chunk, notes, *, rejects=True):
+        """Heights of the rows' stations from their field, without those that cannot be; NaN where there is none.
+
+        Parameters
+        ----------
+        chunk : Chunk
+        notes : Notes
+        rejects : bool
+            Whether a row of impossible height is rejected.
         """
-        if self._needs_date and not self._has_date:
-            raise QgsProcessingException(
-                tr(
-                    "The declination changes from year to year, so the readings need a date: give DATE or DATE_FIELD, "
-                    "or set MODEL to given and state the declination. No row has a date."
-                )
-            )
-
-    # -- the run ------------------------------------------------------------------------------------------------------
+        column = self.habits.heights
+        return read_heights(chunk.column(self.roles["height"]), self.say.heights, column, notes, rejects=rejects)
 
     def correct(self, chunk, places, azimuth, matters, notes):
         """Carry a chunk's azimuths to true north.
@@ -147,120 +174,26 @@ class NorthBlock:
         azimuth : ndarray, shape (n,)
             As read, 0 to 360. Units: degrees.
         matters : ndarray of bool, shape (n,)
-            Rows whose result depends on north. A horizontal bed needs no declination and is not rejected for want of
-            one.
+            Rows whose result depends on north.
         notes : Notes
             Takes what was noticed.
 
         Returns
         -------
         Corrected
+            With ``read_date`` as Qt's own dates.
         """
-        norths, unknown = self._norths(chunk)
-        if unknown.any():
-            notes.add_where(unknown & matters, "north_unknown", rejects=True, value=chunk.column(self.north_field))
-        magnetic = (norths == correction.MAGNETIC) & ~unknown
-        ring_set = self._ring(chunk, magnetic, matters, notes)
-        decl, sigma, source, dates = self._declination(chunk, places, magnetic, matters, notes)
-        notes.add_where(
-            magnetic & matters & correction.ring_is_far(ring_set, decl),
-            "ring_far",
-            rejects=False,
-            value=ring_set,
-            decl=decl,
+        found = true_north.correct(
+            chunk.table(self.roles), places, azimuth, self.say, matters, notes, self._habits, self._corrected
         )
-        by_grid = (norths == correction.GRID) & ~unknown
-        lon, lat = places.own_lon, places.own_lat
-        if self._to_grid is not None and by_grid.any():
-            lon, lat = own_lonlat(self._grid, *self._to_grid.transform(places.x, places.y))
-        grid = None if self._grid is None or self._grid.is_geographic else self._grid  # degrees make no grid
-        added = correction.correction_to_true(norths, azimuth, decl, ring_set, grid, lon, lat)
-        lost = by_grid & matters & np.isnan(added)
-        notes.add_where(lost & np.isnan(places.lon), "no_position", rejects=True)
-        for row in np.flatnonzero(lost & ~np.isnan(places.lon)):
-            notes.add(row, "no_grid", rejects=True, grid=self.grid_name)
-        self.norths.update(norths[matters & ~notes.rejected].tolist())
-        self._count(chunk, magnetic & matters & ~notes.rejected, decl, ring_set, source)
-        return Corrected(wrap360(azimuth + added), added, decl, ring_set, sigma, source, dates, norths)
+        self._corrected += len(chunk)
+        self.account.merge(found.account)
+        return replace(found, read_date=to_qt(found.read_date))
 
-    def _norths(self, chunk):
-        column = chunk.column(self.north_field)
-        if column is None:
-            return np.full(len(chunk), self.north, dtype=object).astype(str), np.zeros(len(chunk), dtype=bool)
-        return read_norths(column, self.words, self.north)
-
-    def _ring(self, chunk, magnetic, matters, notes):
-        """Ring setting of the magnetic rows, NaN elsewhere."""
-        ring_set, bad = numbers(chunk.column(self.ring_field), len(chunk))
-        bad |= np.abs(ring_set) > 180.0
-        notes.add_where(
-            bad & magnetic & matters, "ring_range", rejects=True, value=column_or_empty(chunk, self.ring_field)
-        )
-        ring_set = np.where(np.isnan(ring_set) & ~bad, self.ring_set, ring_set)
-        return np.where(magnetic & ~bad, ring_set, np.nan)
-
-    def _given(self, chunk):
-        """Declination given with each row, NaN where none, and which of them are no declinations."""
-        given, bad = numbers(chunk.column(self.declination_field), len(chunk))
-        bad |= np.abs(given) > 180.0
-        given = np.where(bad, np.nan, given)
-        if self.model == GIVEN and self.declination is not None:
-            given = np.where(np.isnan(given) & ~bad, self.declination, given)
-        return given, bad
-
-    def _declination(self, chunk, places, magnetic, matters, notes):
-        """Declination, its sigma, where it is from and the date, of the magnetic rows."""
-        length = len(chunk)
-        given, bad = self._given(chunk)
-        notes.add_where(
-            bad & magnetic & matters,
-            "declination_range",
-            rejects=True,
-            value=column_or_empty(chunk, self.declination_field),
-        )
-        has_given = magnetic & ~np.isnan(given)
-        decl = np.where(has_given, given, np.nan)
-        sigma = np.where(has_given, self.sigma_given, 0.0)
-        source = np.where(magnetic, np.where(has_given, GIVEN, NONE), NONE).astype(object)
-        wanted = magnetic & ~has_given & ~bad
-        dates = [None] * length
-        if self.field_model is None:
-            notes.add_where(wanted & matters, "no_declination", rejects=True)
-        else:
-            found = self.field_model.at(
-                chunk, places, heights(chunk, self.height_field, notes, wanted), self.dates, wanted, matters, notes
-            )
-            decl = np.where(wanted, found.decl, decl)
-            sigma = np.where(wanted & ~np.isnan(found.sigma), found.sigma, sigma)
-            source[wanted & ~np.isnan(found.decl)] = self.field_model.name
-            dates = [date if used else None for date, used in zip(found.dates, wanted, strict=True)]
-        if has_given.any():
-            self._compare_given(chunk, places, given, has_given)
-        return decl, sigma, source, dates
-
-    def _compare_given(self, chunk, places, given, rows):
-        """Hold given declinations against a model, where place and date are known."""
-        model = self.field_model or FieldModel("igrf14")
-        years = np.where(rows, self.dates.years(chunk), np.nan)
-        expected = geomagnetism.synthesise(model.model_id, places.lat, places.lon, 0.0, years)
-        sigma = np.hypot(self.sigma_given, geomagnetism.sigma_declination(model.model_id, expected.h))
-        self._check.add(given, np.where(rows, expected.decl, np.nan), sigma)
-        self._compared += int(rows.sum())
-
-    def _count(self, chunk, rows, decl, ring_set, source):
-        """Take the rows of a chunk into what the report says of the run."""
-        if not rows.any():
-            return
-        seen = [decl[rows].min(), decl[rows].max(), *(bound for bound in self.decl_range if bound is not None)]
-        self.decl_range = (float(min(seen)), float(max(seen)))
-        self.sources.update(source[rows])
-        nobody = np.isnan(numbers(chunk.column(self.ring_field), len(chunk))[0]) & (self.ring_set == 0.0)
-        self.ring_zero += int((rows & nobody).sum())
-        self.ring_settings.update(np.round(ring_set[rows & ~nobody], 2).tolist())
+    def known_declination(self, chunk, places, used):
+        """Declination of all rows whose place and date are known; see ``core.true_north.known_declination``."""
+        return true_north.known_declination(chunk.table(self.roles), places, self.say, used)
 
     def warnings(self):
         """List what was noticed about the run as a whole, as (code, sentence)."""
-        found = [run_warning(finding) for finding in self._check.findings()]
-        if self._compared and not self._check.checked:
-            found.append(run_warning(Finding("declination_not_checked", {"count": self._compared})))
-        return found
+        return [run_warning(finding) for finding in self.account.findings()]

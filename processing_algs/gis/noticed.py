@@ -47,7 +47,7 @@ def noticed(report, tally, warnings):
                     tr("rejected") if code in tally.rejecting else tr("warning"),
                     count,
                     ", ".join(str(found) for found in tally.first[code]),
-                    tally.example[code],
+                    tally.sentence(code),
                 )
                 for code, count in tally.codes.most_common()
             ],

@@ -14,12 +14,13 @@ from qgis.core import (
 )
 
 from .destinations import IN_MEMORY
-from .formats import fitting_fields
+from .formats import own_columns, refuse_unfit, renamed_fields
 from .i18n import tr
 from .placing import Placing
 from .proof import prove
+from .server import Staged, is_server, put_in_place
 from .sinks import destination_file, given_destination, is_geopackage, layer_file
-from .styling import store_style, write_style
+from .styling import LayerStyler, store_style, write_style
 
 UNFINISHED = "agonic-unfinished-"
 """What the names of the folders begin with in which outputs are written; only a run that was killed leaves one."""
@@ -65,7 +66,7 @@ class Outputs:
     def __init__(self, algorithm, parameters, context, feedback):
         self._algorithm, self._parameters = algorithm, parameters
         self._context, self._feedback = context, feedback
-        self._targets, self._folders, self._styles = [], [], []
+        self._targets, self._folders, self._styles, self._tables = [], [], [], []
 
     # -- while the run writes -----------------------------------------------------------------------------------------
 
@@ -94,19 +95,18 @@ class Outputs:
             If it cannot be opened.
         """
         parameters, given = dict(self._parameters), given_destination(self._parameters.get(name), self._context)
+        if is_server(given):
+            return self._table(name, parameters, given, fields, wkb_type, crs)
         in_file = given not in IN_MEMORY and not given.startswith("memory:")
         if in_file:
             place, _ = destination_file(given)
-            fields = fitting_fields(place, fields, wkb_type, self._feedback)
+            refuse_unfit(place, fields, wkb_type)
+            fields = renamed_fields(fields, own_columns(place), self._feedback)
             aside = self._folder(place) / place.name
             parameters[name] = _elsewhere(parameters[name], given, aside)
         # A GeoPackage would build its spatial index while it is closed, for seconds, even when the run is cancelled.
         options = ["SPATIAL_INDEX=NO"] if is_geopackage(given) else []
-        sink, written = self._algorithm.parameterAsSink(
-            parameters, name, self._context, fields, wkb_type, crs, layerOptions=options
-        )
-        if sink is None:
-            raise QgsProcessingException(self._no_sink(name))
+        sink, written = self._open(name, parameters, fields, wkb_type, crs, options, self.readable)
         if not in_file:
             return sink, written, None
         path, _ = layer_file(written)
@@ -116,6 +116,17 @@ class Outputs:
         self._targets.append(target)
         self._loaded_as(written, destination)
         return sink, destination, target
+
+    def _table(self, name, parameters, given, fields, wkb_type, crs):
+        """Open a sink to a table of a server."""
+        table = Staged(given)
+        table.refuse()
+        fields = renamed_fields(fields, table.reserved(), self._feedback)
+        parameters[name] = _with_sink(parameters[name], table.sink)
+        sink, written = self._open(name, parameters, fields, wkb_type, crs, [], table.without_secrets)
+        self._tables.append(table)
+        self._loaded_as(written, table.loaded)
+        return sink, table.destination, table
 
     def file(self, place):
         """Where to write a file that is no layer.
@@ -149,10 +160,24 @@ class Outputs:
             A style file to write as well.
         """
         self._styles.append((destination, apply, file))
+        loaded = next((table.loaded for table in self._tables if table.destination == destination), destination)
+        if self._context.willLoadLayerOnCompletion(loaded):
+            self._context.layerToLoadOnCompletionDetails(loaded).setPostProcessor(LayerStyler(apply))
 
-    def _no_sink(self, name):
-        """Say that an output cannot be made; QGIS names the place aside, which means nothing to the user."""
-        message = self._algorithm.invalidSinkError(self._parameters, name)
+    def _open(self, name, parameters, fields, wkb_type, crs, options, say):
+        """Open a sink; ``say`` makes what QGIS says about a failure fit to be read."""
+        try:
+            sink, written = self._algorithm.parameterAsSink(
+                parameters, name, self._context, fields, wkb_type, crs, layerOptions=options
+            )
+        except QgsProcessingException as error:
+            raise QgsProcessingException(say(str(error))) from None
+        if sink is None:
+            raise QgsProcessingException(say(self._algorithm.invalidSinkError(self._parameters, name)))
+        return sink, written
+
+    def readable(self, message):
+        """Name the real place instead of the one aside, which means nothing to the user."""
         for folder in self._folders:
             message = message.replace(str(folder), str(folder.parent))
         return message
@@ -199,6 +224,7 @@ class Outputs:
                 for target in placing.in_order():
                     styles = [apply for destination, apply, _ in self._styles if destination == target.destination]
                     placing.put(target, self._context, styles, self._feedback)
+                put_in_place(self._tables)
         except QgsProcessingException as error:
             if placing.lost:
                 folders, self._folders = self._folders, []
@@ -207,6 +233,12 @@ class Outputs:
                 )
                 raise QgsProcessingException(message) from error
             raise
+        for table in self._tables:
+            for destination, apply, _ in self._styles:
+                problem = table.store_style(apply) if destination == table.destination else ""
+                if problem:  # the rows are safe by now, so this is no reason to fail
+                    self._feedback.pushWarning(tr("The style could not be stored: {reason}").format(reason=problem))
+        self._tables = []
 
     def _finish(self):
         """Index, style and count what was written aside."""
@@ -219,17 +251,26 @@ class Outputs:
                 del layer
         for destination, apply, file in self._styles:
             target = by_destination.get(destination)
+            table = next((table for table in self._tables if table.destination == destination), None)
+            if table:
+                if file:
+                    table.write_style(apply, self.file(file))
+                continue
             store_style(target.written if target else destination, self._context, apply)
             if file:
                 write_style(target.written if target else destination, self._context, apply, self.file(file))
         for target in self._targets:
             prove(target)
+        for table in self._tables:
+            table.finish()
 
     def roll_back(self):
         """Delete what was written aside."""
         for folder in self._folders:
             shutil.rmtree(folder, ignore_errors=True)
-        self._folders, self._targets, self._styles = [], [], []
+        for table in self._tables:
+            table.drop()
+        self._folders, self._targets, self._styles, self._tables = [], [], [], []
 
 
 def _elsewhere(value, given, aside):
@@ -240,6 +281,11 @@ def _elsewhere(value, given, aside):
         new = f"ogr:{uri.uri(False)}"
     else:
         new = str(aside)
+    return _with_sink(value, new)
+
+
+def _with_sink(value, new):
+    """Give the value of an output parameter with another destination."""
     if isinstance(value, QgsProcessingOutputLayerDefinition):
         moved = QgsProcessingOutputLayerDefinition(value)
         moved.sink = QgsProperty.fromValue(new)

@@ -1,45 +1,10 @@
 """Where rows are on Earth: positions come from geometry, never from typed columns."""
 
-from dataclasses import dataclass
-
 import numpy as np
 from qgis.core import Qgis
 
-from ..core import norths
-from ..core.errors import FieldDataError
+from ..core.places import has_places, places_at
 from .crs import to_pyproj
-
-
-@dataclass(frozen=True)
-class Places:
-    """Positions of the rows of a chunk; every array has shape (n,).
-
-    Attributes
-    ----------
-    x, y : ndarray
-        Coordinates in the layer's CRS, easting and northing (or longitude and latitude); NaN without geometry.
-    own_lon, own_lat : ndarray
-        The same as longitude and latitude in the datum of the layer's CRS, which is what belongs to its grid; NaN also
-        where the layer has no CRS that leads there. Units: degrees.
-    lon, lat : ndarray
-        The same in WGS 84, which is what belongs to the Earth's field. Units: degrees.
-    """
-
-    x: np.ndarray
-    y: np.ndarray
-    own_lon: np.ndarray
-    own_lat: np.ndarray
-    lon: np.ndarray
-    lat: np.ndarray
-
-
-def has_places(projection):
-    """Whether a pyproj.CRS leads to places on Earth, which the grid of a mine does not."""
-    try:
-        norths.own_lonlat(projection, 0.0, 0.0)
-    except FieldDataError:
-        return False
-    return True
 
 
 class Locator:
@@ -73,11 +38,7 @@ class Locator:
         Places
         """
         points = np.array([_point(geometry) for geometry in chunk.geometries], dtype=float).reshape(-1, 2)
-        x, y = points[:, 0], points[:, 1]
-        if self.projection is None:
-            nowhere = np.full(len(points), np.nan)
-            return Places(x, y, nowhere, nowhere, nowhere, nowhere)
-        return Places(x, y, *norths.own_lonlat(self.projection, x, y), *norths.wgs84_lonlat(self.projection, x, y))
+        return places_at(self.projection, points[:, 0], points[:, 1])
 
 
 def _point(geometry):

@@ -1,13 +1,13 @@
 """What was noticed about rows: codes for machines, sentences for people, counts for the run."""
 
-from collections import Counter, defaultdict
-
 import numpy as np
 
+from ..core import noticed
+from ..core.noticed import OK, REJECTED, WARNING
 from .i18n import tr
 
-OK, WARNING, REJECTED = "ok", "warning", "rejected"
-FIRST = 10  # row ids named in a summary
+__all__ = ["LONGEST", "OK", "REJECTED", "WARNING", "Notes", "Tally", "run_sentences", "run_warning", "sentences"]
+
 LONGEST = 254  # characters of a remark: what a Shapefile holds
 
 
@@ -44,7 +44,7 @@ def sentences():
         ),
         "comma_unclear": tr('The comma in "{value}" may be decimal or may part two numbers.'),
         "kind_conflict": tr("The kind is a plane but the reading is a line, or the other way round ({value})."),
-        "axis_not_direction": tr("{value} is a line with two ends; a trend or dip direction has one."),
+        "axis_not_direction": tr("{value} is a line with two ends; a bearing, trend or dip direction has one."),
         "kind_unknown": tr('The kind "{value}" is not known; read as {used}.'),
         "polarity_unknown": tr('The polarity "{value}" is not known; taken as unknown.'),
         "quality_unreadable": tr('The quality "{value}" is no number of degrees; the reading is taken as good.'),
@@ -56,6 +56,14 @@ def sentences():
         "concealed_unknown": tr('"{value}" does not say whether the line is concealed; taken as no.'),
         "confidence_unknown": tr('The confidence "{value}" is not known; drawn as questionable.'),
         "no_date": tr("No date, so the declination is not known."),
+        "check_other_ring": tr(
+            "The ring was set to {value} here, and to something else when the compass was checked; its index error may "
+            "be another."
+        ),
+        "check_ring_unset": tr(
+            "Nobody stated the ring setting when the compass was checked, so its index error may hold the ring setting "
+            "too."
+        ),
         "date_ambiguous": tr(
             "Date {value} can be read in more than one way; write it like 2026-06-01, or state the order of day and "
             "month and write all four digits of the year."
@@ -68,13 +76,23 @@ def sentences():
         "date_partial": tr("Date {value} is only a year or a month; its middle, {used}, was used."),
         "date_outside_model": tr("Date {value} is outside {first} to {last}, the years of {model}."),
         "old_model": tr("Before 1945 the field was less well known; the stated uncertainty is optimistic."),
-        "weak_field": tr("The horizontal field is weak here ({h} nT); a needle is sluggish and declination uncertain."),
-        "no_field": tr("The horizontal field is too weak here ({h} nT) for a compass; give the declination yourself."),
+        "weak_field": tr(
+            "The horizontal field is weak here ({h} nT); a needle is sluggish and declination uncertain. Azimuths by "
+            "the sun or by satellite, read as true, do not depend on it."
+        ),
+        "no_field": tr(
+            "The horizontal field is too weak here ({h} nT) for a compass. What helps are azimuths by the sun or by "
+            "satellite, read as true; or give the declination yourself."
+        ),
         "no_position": tr(
             "No position on Earth: the row has no point, or the layer no coordinate reference system. Nothing that "
             "depends on the place is known."
         ),
         "no_declination": tr("No declination is given for this row."),
+        "declination_nine": tr(
+            "The declination -9 was taken as one; without a date nothing tells whether it stands for none."
+        ),
+        "declination_null": tr("The declination {value} stands for none; it was taken as not given."),
         "declination_range": tr(
             "Declination {value} is no number of degrees from -180 to 180; east is positive, west negative."
         ),
@@ -82,6 +100,16 @@ def sentences():
             "Ring setting {value} is no number of degrees from -180 to 180; east is positive, west negative."
         ),
         "ring_far": tr("Ring setting {value} is far from the declination {decl} and from its opposite; check it."),
+        "far_place": tr(
+            "This place lies {distance} km from its third-nearest neighbour, far from all the rest: a digit lost, or "
+            "easting and northing swapped?"
+        ),
+        "outside_area": tr("This place lies outside the area for which {crs} is meant. Is it the right one?"),
+        "ring_assumed": tr("The ring setting is blank; {value}, stated before for this compass, was taken."),
+        "ring_blank": tr(
+            "The ring setting is blank, while other rows of this compass have one. Does it mean as above, or 0? Say so "
+            "in RING_BLANK, or state it in RINGS."
+        ),
         "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS."),
@@ -97,6 +125,8 @@ def sentences():
         "time_twice": tr('The time "{value}" exists twice that day: the clocks were put back. Write its offset.'),
         "time_unreadable": tr('The time "{value}" cannot be read.'),
         "dem_gap": tr("The DEM has no height here, or not all along."),
+        "no_coordinate": tr('The coordinate "{value}" in {column_name} cannot be read, so there is no place.'),
+        "no_such_height": tr("Height {value} cannot be: heights here lie from {low} to {high} m."),
         "no_height": tr("No height is given for this row, and there is no DEM to take it from."),
         "few_points": tr("A plane needs 3 points of known place and height; there are {count}."),
         "collinear": tr(
@@ -125,6 +155,10 @@ def sentences():
             "The line ends on the lower side of the bedding: overturned beds, or drawn from top to base, or a wrong "
             "dip."
         ),
+        "plane_hardly_known": tr("The dip of its plane, {plane}, is hardly known: {low} to {high} degrees."),
+        "plane_rough": tr("The pole of its plane, {plane}, is known to {value} degrees only (1-sigma)."),
+        "plane_in_doubt": tr("Its plane, {plane}, is itself in doubt: {codes}."),
+        "depth_uncertain": tr("The depth of {depth} m is known to {value} m only (1-sigma), over {share} % of it."),
         "above_ground": tr("The plane is {value} m above ground here; a hole does not meet it."),
         "vertical_plane": tr("The plane is vertical; a vertical hole does not meet it."),
         "no_plane": tr('No plane has the group "{value}".'),
@@ -133,6 +167,8 @@ def sentences():
         "section_parts": tr("The line has {value} parts that do not follow one another."),
         "parallel": tr("The strike, or the direction of carrying, lies within 1 degree of the section's leg {leg}."),
         "end_on": tr("The line runs at right angles to the section's leg {leg} and would show as a point."),
+        "across_fault": tr("At {count} places a fault lies between; nothing was carried across it."),
+        "no_axis": tr("No fold axis holds here: the place lies in none of the areas of AXES."),
         "at_bend": tr("Beside a bend of the section, square to neither leg; carried to the vertex, {value} m away."),
         "point_unknown": tr('No known point is called "{value}".'),
         "point_twice": tr('More than one known point is called "{value}", at different places.'),
@@ -177,11 +213,11 @@ def sentences():
         "below_ground": tr(
             "The eye would be {value} m below the ground of the DEM. Is the station's height or place wrong?"
         ),
-        "height_off_dem": tr("The station's height lies {value} m off the ground of the DEM: another unit?"),
+        "height_off_dem": tr("The height lies {value} m off the ground of the DEM. {guess}"),
         "no_station": tr("The leg does not say from which station it goes to which."),
         "same_station": tr("The leg ends at the station where it starts."),
         "no_distance": tr('The distance "{value}" is no length.'),
-        "slope_range": tr('The vertical angle "{value}" is outside {low} to {high}.'),
+        "slope_range": tr('The vertical angle "{value}" is outside {low} to {high}. {fits}'),
         "no_slope": tr("No vertical angle: the leg was taken as level."),
         "opposed": tr(
             "Fore and back bearing differ by {value} degrees from being opposite; near 180 one of them is reversed. "
@@ -212,18 +248,50 @@ def sentences():
         ),
         "narrow_crossing": tr("The rays cross at {value} degrees only; under 30 the place is drawn out along them."),
         "rough_rays": tr(
-            "The bearings disagree by {value} degrees, more than their errors explain: a wrong landmark, a misread "
-            "bearing or iron. The ellipse was widened."
+            "The bearings disagree by {value} degrees, more than their errors explain, turned or not: a misread "
+            "bearing, a wrong place or iron. The ellipse was widened."
         ),
         "weak_turn": tr("The turn is known to {sigma} degrees only (1-sigma), so the place is poor too."),
         "turn_found": tr(
             "The bearings agree only if {value} degrees are added to all of them (1-sigma {sigma}): the compass or the "
             "declination is off by as much. The place allows for it."
         ),
+        "common_turn": tr(
+            "The bearings agree much better if {value} degrees are added to all of them (1-sigma {sigma}): compass, "
+            "ring or declination may be off by as much. The place would then lie {moved} m away, at {lat}, {lon}; it "
+            "was not moved."
+        ),
+        "turn_unchecked": tr("With three bearings nothing is left over to check the turn by."),
         "rays_left_out": tr("Sights without a bearing or a known end were left out, ids {ids}."),
         "no_ray_group": tr("The sight does not say to which place it belongs."),
         "no_ray_height": tr("No sight has both a vertical angle and a known end of known height, so there is none."),
-        "angle_unused": tr('The vertical angle "{value}" is outside {low} to {high}; it was not used.'),
+        "place_empty": tr("Nothing says where the row is. {value}"),
+        "place_unreadable": tr('The place "{value}" cannot be read.'),
+        "place_range": tr(
+            'The place "{value}" is outside its limits; packed degrees are read only where PACKED says so.'
+        ),
+        "place_unclear": tr('The place "{value}" can be read in more than one way, or contradicts itself.'),
+        "place_outside": tr("The place {value} has no counterpart in the CRS of the output."),
+        "place_coarse": tr("The place is known to a square of {size} m; its middle was taken."),
+        "place_swapped": tr("The place {value} lies among the others if latitude and longitude are changed about."),
+        "place_sign": tr("The place {value} lies among the others with another sign: was a letter or a minus lost?"),
+        "grid_swapped": tr('Easting and northing of "{value}" look swapped.'),
+        "zone_unclear": tr(
+            'The letter of the zone in "{value}" may be a band or a hemisphere; say which with ZONE_LETTER.'
+        ),
+        "zone_band": tr('The place "{value}" does not lie in the zone and band that it names.'),
+        "grid_letters": tr('There is no square of 100 km with the letters of "{value}".'),
+        "station_unknown": tr('The station "{value}" is not among the stations.'),
+        "station_twice": tr('The station "{value}" stands for more than one place.'),
+        "station_zeros": tr('The station "{value}" was found as "{used}".'),
+        "header_again": tr("The row repeats the header: {value}"),
+        "row_long": tr("The row has more than {columns} cells; beyond them stands {value}"),
+        "text_after_rows": tr("The row is no reading: {value}"),
+        "formula_error": tr('The column {column} holds the error of a formula, "{value}".'),
+        "parts_differ": tr("The cells of the row hold different numbers of readings: {value}"),
+        "suspect": tr("A blunder is suspected: {value}"),
+        "row_twice": tr("Place, kind and reading are those of row {value} as well: was the row entered twice?"),
+        "angle_unused": tr('The vertical angle "{value}" is outside {low} to {high}; it was not used. {fits}'),
     }
 
 
@@ -254,6 +322,15 @@ def run_sentences():
         "declination_not_checked": tr(
             "The declination given for {count} rows was not checked against a model: they have no dates or places."
         ),
+        "second_area": tr(
+            "{count} rows lie together in two or three places far from all others: a second area, or wrong coordinates?"
+        ),
+        "zero_dips": tr("{count} of {rows} planes that have a strike have a dip of 0. Is 0 written for not measured?"),
+        "turn_unseen": tr(
+            "The stations of {count} places ({names}) are so placed that a turn common to all bearings would show in "
+            "nothing but the place. Their ellipses hold one of {sigma} degrees at most (1-sigma), as declination and "
+            "ring let expect."
+        ),
         "traverse_open": tr(
             "The traverse neither returns to a station nor ends at a known point, so nothing checks its legs."
         ),
@@ -265,6 +342,27 @@ def run_sentences():
             "{count} of {rows} back bearings point the same way as their fore bearings: were they turned round before "
             "they were written down? Nothing was changed."
         ),
+        "encoding_assumed": tr(
+            'The file is no UTF-8 (line {line}: "{text}"); it was read as {encoding}. If that is wrong, name its '
+            "ENCODING."
+        ),
+        "separator_found": tr("The cells of the file are parted by: {separator}."),
+        "header_second_row": tr('The header was found on line {line}, below "{text}".'),
+        "header_blank": tr("Columns without a name were called {columns}."),
+        "header_repeated": tr("The column name {name} stands there twice; the second is called {renamed}."),
+        "blank_rows": tr("{count} empty lines were passed over, the first on line {line}."),
+        "rows_short": tr("{count} rows have fewer cells than the header, the first on line {line}."),
+        "decimal_comma": tr("A comma was read as the decimal sign in {columns}."),
+        "packed_minutes": tr(
+            "The decimals of {rows} azimuths end below .60, at most at {largest}: are they minutes (45.30 for 45 "
+            "degrees 30 minutes)?"
+        ),
+        "digits_by_ten": tr(
+            "{tens} of {rows} azimuths are whole tens: they were guessed to ten degrees rather than read, which adds "
+            "{sigma} degrees to their uncertainty."
+        ),
+        "sentinel_pair": tr("{rows} rows have azimuth {azimuth} and dip {dip}: do they stand for no reading?"),
+        "duplicated_rows": tr("{rows} rows repeat an earlier one: same place, kind and reading."),
         "no_back_bearings": tr("There are no back bearings, so local attraction was not looked for."),
     }
 
@@ -284,52 +382,16 @@ def run_warning(finding):
     return finding.code, run_sentences()[finding.code].format_map(_Shown(finding.values))
 
 
-class Notes:
-    """What was noticed in one chunk of rows.
+class Notes(noticed.Notes):
+    """What was noticed in one chunk of rows, and the sentences for it.
 
     Parameters
     ----------
     length : int
         Number of rows.
-
-    Attributes
-    ----------
-    rejected : ndarray of bool, shape (n,)
-        Rows that have no result.
-    found : dict
-        Index of a row to what was noticed there: code to (sentence, whether it rejects the row).
+    noticed : iterable of Noticed
+        What is known about them already.
     """
-
-    def __init__(self, length):
-        self.rejected = np.zeros(length, dtype=bool)
-        self.found = defaultdict(dict)
-        self._sentences = sentences()
-
-    def add(self, row, code, *, rejects, **values):
-        """Note something about one row.
-
-        Parameters
-        ----------
-        row : int
-            Index in the chunk.
-        code : str
-        rejects : bool
-            Whether the row can have no result.
-        **values
-            What the sentence names.
-        """
-        text = self._sentences[code].format_map(_Shown(values)).strip()
-        self.found[int(row)].setdefault(code, (text, rejects))
-        self.rejected[row] |= rejects
-
-    def add_where(self, mask, code, *, rejects, **columns):
-        """Note the same about many rows, each with its own values from columns of shape (n,)."""
-        for row in np.flatnonzero(mask):
-            self.add(row, code, rejects=rejects, **{name: column[row] for name, column in columns.items()})
-
-    def kept(self, values):
-        """Values of n rows as a list, with None for the rows that are rejected so far."""
-        return [None if gone else value for gone, value in zip(self.rejected.tolist(), values, strict=True)]
 
     def columns(self):
         """Status, codes and remarks of every row.
@@ -340,14 +402,15 @@ class Notes:
             Columns ``status``, ``code`` and ``remark``: lists of length n. Code and remark are None where nothing was
             noticed.
         """
-        length = len(self.rejected)
-        status, code, remark = [OK] * length, [None] * length, [None] * length
+        remark, words = [None] * len(self), sentences() if self.found else {}
         for row, found in self.found.items():
-            status[row] = REJECTED if self.rejected[row] else WARNING
-            code[row] = ";".join(found)
-            text = " ".join(sentence for sentence, _ in found.values())
+            text = " ".join(_sentence(one, words) for one in found.values())
             remark[row] = text if len(text) <= LONGEST else text[: LONGEST - 3] + "..."
-        return {"status": status, "code": code, "remark": remark}
+        return {"status": self.status(), "code": self.codes(), "remark": remark}
+
+
+def _sentence(one, words):
+    return words[one.code].format_map(_Shown(one.values)).strip()
 
 
 class _Shown(dict):
@@ -357,9 +420,13 @@ class _Shown(dict):
         value = super().__getitem__(key)
         if key == "column":
             return _column_names()[value]
+        if key == "fits":
+            return _fits(value)
+        if key == "guess":
+            return _guesses().get(value, "")
         if key in ("unit_hint", "suggestion", "left_hand"):
             return _hint(key).format(value=value) if value else ""
-        return f"{float(value):.6g}" if isinstance(value, float | np.floating) else value
+        return f"{float(value):.6g}" if isinstance(value, (float, np.floating)) else value
 
 
 def _column_names():
@@ -369,6 +436,29 @@ def _column_names():
         "side": tr("dip letter"),
         "text": tr("attitude"),
         "rake": tr("rake"),
+        "angle": tr("vertical angle"),
+        "ring": tr("ring setting"),
+        "declination": tr("declination"),
+        "distance": tr("distance"),
+        "height": tr("height"),
+    }
+
+
+def _fits(means):
+    """As what a number may be meant that is no vertical angle as stated."""
+    words = {"degrees_up": tr("degrees up"), "zenith": tr("a zenith angle"), "percent": tr("a percentage")}
+    named = [words[one] for one in means.split(";") if one]
+    return tr("Is it {what}?").format(what=tr(" or ").join(named)) if named else ""
+
+
+def _guesses():
+    """What a height that is far from the ground may be instead."""
+    return {
+        "feet": tr("It fits if it was written in feet: set POINT_HEIGHT_UNIT."),
+        "metres": tr("It fits if it was written in metres: set POINT_HEIGHT_UNIT."),
+        "depth": tr("Is it a depth below the ground, written as a height?"),
+        "null": tr("Does this number stand for no height? HEIGHT_NULLS would say so."),
+        "": tr("Is the height wrong, or the place?"),
     }
 
 
@@ -380,42 +470,12 @@ def _hint(key):
     }[key]
 
 
-class Tally:
-    """Counts over a whole run, by status and by code."""
+class Tally(noticed.Tally):
+    """Counts over a whole run, by status and by code, and the lines that say them."""
 
-    def __init__(self):
-        self.read = 0
-        self.status = Counter()
-        self.codes = Counter()
-        self.first = defaultdict(list)
-        self.rejecting = set()
-        self.example = {}
-
-    @property
-    def done(self):
-        """Rows with a result."""
-        return self.status[OK] + self.status[WARNING]
-
-    def add(self, ids, notes):
-        """Count the rows of a chunk.
-
-        Parameters
-        ----------
-        ids : array_like of int, shape (n,)
-        notes : Notes
-        """
-        rejected = int(notes.rejected.sum())
-        self.read += len(notes.rejected)
-        self.status.update({REJECTED: rejected, WARNING: len(notes.found) - rejected})
-        self.status[OK] = self.read - self.status[REJECTED] - self.status[WARNING]
-        for row in sorted(notes.found):
-            for code, (sentence, rejects) in notes.found[row].items():
-                self.codes[code] += 1
-                self.example.setdefault(code, sentence)
-                if rejects:
-                    self.rejecting.add(code)
-                if len(self.first[code]) < FIRST:
-                    self.first[code].append(int(ids[row]))
+    def sentence(self, code):
+        """What was noticed by this code in the row with the least id, as a sentence."""
+        return _sentence(self.example[code][1], sentences())
 
     def lines(self):
         """One line a code: how many rows and which come first.

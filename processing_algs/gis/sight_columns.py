@@ -1,48 +1,7 @@
-"""Bearings in columns, and the places they were read at."""
+"""How a chunk's bearings are read."""
 
-import numpy as np
-from qgis.core import QgsProcessingParameterEnum, QgsProcessingParameterString
-
-from ..core import angles, norths
-from ..core.errors import FieldDataError
-from ..core.notation import CODES, DEFAULT_NULLS, parse_numbers, read_rows
-from .columns import column_or_empty
-from .i18n import tr
-from .places import Places
-from .remarks import Notes
-
-ANGLE_UNIT, NULL_VALUES = "ANGLE_UNIT", "NULL_VALUES"
-NOTHING = "null_value"
-
-
-def add_bearing_notation(algorithm):
-    """Add the parameters that say how bearings are written."""
-    algorithm.add(
-        QgsProcessingParameterEnum(
-            ANGLE_UNIT, tr("Unit of the bearings"), list(angles.UNITS), usesStaticStrings=True, defaultValue="degree"
-        ),
-        tr("degree, gon (400 to the circle) or mil6400 (6400 to the circle)."),
-        advanced=True,
-    )
-    algorithm.add(
-        QgsProcessingParameterString(
-            NULL_VALUES,
-            tr("Numbers that mean no reading"),
-            ",".join(f"{value:g}" for value in DEFAULT_NULLS),
-            optional=True,
-        ),
-        tr("Only for bearings."),
-        advanced=True,
-    )
-
-
-def bearing_refusal(algorithm, parameters, context):
-    """Why these parameters cannot run: a sentence, or None."""
-    try:
-        parse_numbers(algorithm.parameterAsString(parameters, NULL_VALUES, context))
-    except FieldDataError as error:
-        return tr("NULL_VALUES: {entry} is no number.").format(entry=error.values.get("entry", ""))
-    return None
+from ..core.bearings import BearingChecks, SaidBearings, read_bearings
+from .remarks import run_warning
 
 
 class BearingReader:
@@ -50,13 +9,15 @@ class BearingReader:
 
     Parameters
     ----------
-    algorithm, parameters, context
-        Of the run.
+    said : Said
+        With ANGLE_UNIT, COMPASS_LETTERS and NULL_VALUES.
+    north : NorthBlock, optional
+        Of the run; it tells magnetic rows.
     """
 
-    def __init__(self, algorithm, parameters, context):
-        self._unit = algorithm.word(parameters, ANGLE_UNIT, context)
-        self._nulls = parse_numbers(algorithm.parameterAsString(parameters, NULL_VALUES, context))
+    def __init__(self, said, north=None):
+        self._north, self._checks = north, BearingChecks()
+        self._said = SaidBearings(said.ANGLE_UNIT, said.NULL_VALUES, said.COMPASS_LETTERS)
 
     def read(self, chunk, name, notes, *, may_be_empty=False):
         """Read one column.
@@ -75,62 +36,10 @@ class BearingReader:
         ndarray, shape (n,)
             In [0, 360), NaN where there is none. Units: degrees.
         """
-        count = len(chunk)
-        none = [None] * 3
-        slanting = np.full(count, 45.0)  # a level line may be an axis such as N-S; a bearing has one end
-        readings = read_rows(
-            "line",
-            column_or_empty(chunk, name),
-            slanting,
-            *none,
-            np.ones(count, dtype=bool),
-            unit=self._unit,
-            null_values=self._nulls,
-        )
-        for problem in readings.problems:
-            if not (may_be_empty and problem.code == NOTHING):
-                notes.add(problem.row, problem.code, rejects=CODES[problem.code].rejects, **problem.values)
-        return readings.azimuth
+        magnetic = True if self._north is None else self._north.is_magnetic(chunk)
+        checks = {"checks": self._checks, "magnetic": magnetic}
+        return read_bearings(chunk.column(name), self._said, notes, may_be_empty=may_be_empty, **checks)
 
-
-def places_at(locator, x, y):
-    """Places of map coordinates, as :meth:`Locator.places` gives those of points.
-
-    Parameters
-    ----------
-    locator : Locator
-        Of a CRS that leads to places on Earth.
-    x, y : ndarray, shape (n,)
-        NaN for none.
-
-    Returns
-    -------
-    Places
-    """
-    crs = locator.projection
-    return Places(x, y, *norths.own_lonlat(crs, x, y), *norths.wgs84_lonlat(crs, x, y))
-
-
-def known_declination(chunk, places, north, used):
-    """Declination of all rows whose place and date are known: rows that use none may have slipped by it too.
-
-    Parameters
-    ----------
-    chunk : Chunk
-    places : Places
-    north : NorthBlock
-    used : ndarray, shape (n,)
-        Declination of the rows that use one, NaN elsewhere. Units: degrees.
-
-    Returns
-    -------
-    ndarray, shape (n,)
-        NaN where it is not known. Units: degrees.
-    """
-    wanted = np.isnan(used)
-    if north.field_model is None:
-        return np.where(wanted, np.nan if north.declination is None else north.declination, used)
-    count = len(chunk)
-    none = np.zeros(count, dtype=bool)
-    found = north.field_model.at(chunk, places, np.zeros(count), north.dates, wanted, none, Notes(count))
-    return np.where(wanted, found.decl, used)
+    def warnings(self):
+        """List what the bearings of the run look like as a whole, as (code, sentence)."""
+        return [run_warning(finding) for finding in self._checks.findings()]

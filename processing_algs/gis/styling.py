@@ -43,7 +43,7 @@ def store_style(destination, context, apply):
         if error:
             raise QgsProcessingException(_failed(error))
     else:
-        _save(layer, path.with_suffix(".qml"))
+        save_style(layer, path.with_suffix(".qml"))
 
 
 def write_style(destination, context, apply, file):
@@ -66,7 +66,7 @@ def write_style(destination, context, apply, file):
     _, layer = _styled(destination, context, apply)
     if layer is None:
         raise QgsProcessingException(_failed(tr("the output is gone")))
-    _save(layer, file)
+    save_style(layer, file)
 
 
 def _styled(destination, context, apply):
@@ -84,7 +84,14 @@ def _styled(destination, context, apply):
     return path, layer
 
 
-def _save(layer, file):
+def save_style(layer, file):
+    """Save the style that a layer has to a file.
+
+    Raises
+    ------
+    QgsProcessingException
+        If it cannot be saved.
+    """
     message, fine = layer.saveNamedStyle(str(file))
     if not fine:
         raise QgsProcessingException(_failed(message))

@@ -58,6 +58,15 @@ def height_units():
     }
 
 
+def ring_blanks():
+    """Words for what a blank ring setting means among others."""
+    return {
+        "reject": tr("not known: the row is rejected"),
+        "as_before": tr("as above: the last one stated for this compass"),
+        "parameter": tr("the ring setting of the run"),
+    }
+
+
 def angle_units():
     """Words for units of angle."""
     return {
@@ -76,6 +85,25 @@ def notations():
         "dip_direction": tr("dip direction and dip"),
         "line": tr("trend and plunge of lines"),
         "text": tr("all in one text, such as N45E/30SE"),
+    }
+
+
+def written_notations():
+    """Words for the ways in which an attitude can be written."""
+    return {
+        "strike_right": tr("045/30, strike with the dip on its right"),
+        "strike_left": tr("225/30, strike with the dip on its left"),
+        "strike_letter": tr("045/30SE, strike, dip and letter"),
+        "dip_direction": tr("135/30, dip direction and dip"),
+        "quadrant": tr("N45E/30SE, quadrant bearing, dip and letter"),
+    }
+
+
+def rake_meanings():
+    """Words for how a rake is counted."""
+    return {
+        "from_strike": tr("0 to 180 from the strike that has the dip to its right"),
+        "with_letter": tr("0 to 90 and a letter"),
     }
 
 
@@ -139,6 +167,25 @@ def line_types():
     }
 
 
+def azimuth_read():
+    """Words for what was read off the compass."""
+    return {
+        "either": tr("not known: strike or dip direction"),
+        "strike": tr("the strike"),
+        "dip_direction": tr("the dip direction"),
+    }
+
+
+def compass_letters():
+    """Words for the letters of the compass points."""
+    return {
+        "NESW": tr("N, E, S, W (English)"),
+        "NESO": tr("N, E, S, O: O is west (Spanish, French, Italian)"),
+        "NLSO": tr("N, L, S, O: L is east, O is west (Portuguese)"),
+        "NOSW": tr("N, O, S, W: O is east (German)"),
+    }
+
+
 def azimuth_meanings():
     """Words for what an azimuth of an attitude means."""
     return {
@@ -163,4 +210,80 @@ def arrow_anchors():
         "tail": tr("tail"),
         "middle": tr("middle"),
         "tip": tr("tip"),
+    }
+
+
+def place_orders():
+    """Words for the order of two angles without letters."""
+    return {
+        "unsaid": tr("not said"),
+        "latitude_first": tr("latitude first"),
+        "longitude_first": tr("longitude first"),
+    }
+
+
+def packed_degrees():
+    """Words for packed degrees."""
+    return {
+        "none": tr("not packed"),
+        "minutes": tr("degrees and minutes, such as 4530.2"),
+        "seconds": tr("degrees, minutes and seconds, such as 453012"),
+    }
+
+
+def zone_letters():
+    """Words for the letter behind a UTM zone."""
+    return {
+        "unsaid": tr("not said: the northing decides"),
+        "band": tr("latitude band, C to X"),
+        "hemisphere": tr("hemisphere, N or S"),
+    }
+
+
+def separators():
+    """Words for what parts the cells of a text file."""
+    return {
+        "comma": tr("comma"),
+        "semicolon": tr("semicolon"),
+        "tab": tr("tabulator"),
+        "bar": tr("vertical bar"),
+    }
+
+
+def place_ways():
+    """Words for how a table says where its rows are."""
+    return {
+        "degrees": tr("longitude and latitude"),
+        "numbers": tr("easting and northing"),
+        "grid": tr("grid reference"),
+        "place": tr("whole place"),
+        "station": tr("station"),
+    }
+
+
+def roles():
+    """Words for what a column of a notebook holds."""
+    return {
+        "azimuth": tr("azimuth"),
+        "dip": tr("dip or plunge"),
+        "side": tr("dip letter"),
+        "text": tr("attitude as text"),
+        "rake": tr("rake"),
+        "kind": tr("kind"),
+        "polarity": tr("polarity"),
+        "north": tr("north of each row"),
+        "ring": tr("ring setting"),
+        "date": tr("date"),
+        "declination": tr("declination"),
+        "height": tr("height"),
+        "compass": tr("compass"),
+    }
+
+
+def vertical_angles():
+    """Words for what a vertical angle is."""
+    return {
+        "degrees_up": tr("degrees above the horizon, negative below"),
+        "zenith": tr("degrees from straight up"),
+        "percent": tr("percent, rise over run"),
     }

@@ -5,8 +5,8 @@ from qgis.core import QgsProcessingException
 
 from ..base import AgonicAlgorithm
 from ..core import norths
-from ..gis.dates import DateColumn
-from ..gis.field_model import FieldModel, heights
+from ..core.field_model import FieldModel, heights
+from ..gis.dates import said_dates, to_qt
 from ..gis.i18n import tr
 from ..gis.remarks import Notes
 from ..gis.schema import NOTICED
@@ -85,20 +85,21 @@ class NorthAngles(AgonicAlgorithm):
     def work(self, said, run):
         """Run."""
         source = run.source(said.INPUT)
-        locator, when, model = run.locator(source), DateColumn(said), FieldModel(said.MODEL)
+        locator, when, model = run.locator(source), said_dates(said), FieldModel(said.MODEL)
         if locator.projection is None:
             raise QgsProcessingException(
                 tr("The layer has no coordinate reference system that leads to places on Earth.")
             )
-        look = run.chunks(source, fields=[when.field], geometry=False, stop=5.0)
-        if not any(when.any(chunk) for chunk in look) and not run.is_cancelled:
+        look = run.chunks(source, fields=[said.DATE_FIELD], geometry=False, stop=5.0)
+        if not any(when.any(chunk.column(said.DATE_FIELD)) for chunk in look) and not run.is_cancelled:
             raise QgsProcessingException(tr("No row has a date: give DATE or DATE_FIELD. There is no silent today."))
         with run.output(said.OUTPUT, source, FIELDS) as out:
             for chunk in run.chunks(source, start=5.0):
                 places, notes = locator.places(chunk), Notes(len(chunk))
                 every = np.ones(len(chunk), dtype=bool)
-                metres = heights(chunk, said.HEIGHT_FIELD, notes, every, said.HEIGHT)
-                found = model.at(chunk, places, metres, when, every, every, notes)
+                metres = heights(chunk.column(said.HEIGHT_FIELD), notes, every, said.HEIGHT)
+                days = chunk.column(said.DATE_FIELD)
+                found = model.at(places, metres, when, days, every, every, notes)
                 converg = norths.convergence(locator.projection, places.own_lon, places.own_lat)
                 columns = {
                     "decl": found.decl,
@@ -112,6 +113,6 @@ class NorthAngles(AgonicAlgorithm):
                 }
                 columns = {name: np.where(notes.rejected, np.nan, column) for name, column in columns.items()}
                 columns["decl_from"] = notes.kept([model.name] * len(chunk))
-                columns["read_date"] = notes.kept(found.dates)
+                columns["read_date"] = notes.kept(to_qt(found.dates))
                 out.add(chunk, columns, notes)
         return out.counts

@@ -9,11 +9,10 @@ from ..core.angles import wrap360
 from ..core.cells import is_empty
 from ..core.dates import read_date
 from ..core.errors import FieldDataError
+from ..core.field_model import FieldModel, heights
 from ..core.times import read_times, read_zone, utc_text, zone_text
 from ..gis.columns import column_or_empty, value_rows
-from ..gis.dates import DateColumn
 from ..gis.dem import WGS84
-from ..gis.field_model import FieldModel, heights
 from ..gis.i18n import tr
 from ..gis.remarks import Notes
 from ..gis.schema import NOTICED
@@ -183,7 +182,7 @@ class SunAzimuths(AgonicAlgorithm):
                 places, notes = locator.places(chunk), Notes(len(chunk))
                 notes.add_where(np.isnan(places.lon), "no_position", rejects=True)
                 every = np.ones(len(chunk), dtype=bool)
-                metres = heights(chunk, said.HEIGHT_FIELD, notes, every, said.HEIGHT)
+                metres = heights(chunk.column(said.HEIGHT_FIELD), notes, every, said.HEIGHT)
                 rows, when = _times(chunk, places, said, zone, notes)
                 written += len(rows)
                 if written > MOST:
@@ -191,7 +190,7 @@ class SunAzimuths(AgonicAlgorithm):
                         tr("That would be more than {most} rows; take a longer step or fewer days.").format(most=MOST)
                     )
                 place = sun.sun_place(when, places.lon[rows], places.lat[rows], metres[rows])
-                single = _notes_of(rows, notes)
+                single = notes.at(rows)
                 _judge(single, place, when, hidden(ground, terrain, places, rows, place))
                 columns = _columns(said, model, zone, (places, metres, rows, when, place), single)
                 shown = value_rows(FIELDS, columns | single.columns())
@@ -206,7 +205,7 @@ class SunAzimuths(AgonicAlgorithm):
 def _times(chunk, places, said, zone, notes):
     """Rows and universal times of what is asked for; a rejected row stands once, without a time."""
     days = np.array(
-        [said.DATE if is_empty(cell) else cell for cell in column_or_empty(chunk, DateColumn(said).field)], dtype=object
+        [said.DATE if is_empty(cell) else cell for cell in column_or_empty(chunk, said.DATE_FIELD)], dtype=object
     )
     if said.WHEN == OWN:
         read = read_times(column_or_empty(chunk, said.TIME_FIELD), days, zone, said.DATE_ORDER)
@@ -244,16 +243,6 @@ def _of_days(row, day, places, said, notes):
             when, altitude = sun.on_bearing(start, lon, lat, said.SIGHT)
             found += list(when[altitude > 0.0])
     return found
-
-
-def _notes_of(rows, notes):
-    """Notes of the rows that go out, from those of the rows that came in."""
-    single = Notes(len(rows))
-    for place, row in enumerate(rows):
-        if row in notes.found:
-            single.found[place] = dict(notes.found[row])
-    single.rejected = notes.rejected[rows].copy()
-    return single
 
 
 def _judge(notes, place, when, behind):

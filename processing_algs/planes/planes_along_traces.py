@@ -6,22 +6,18 @@ import numpy as np
 from qgis.core import Qgis, QgsGeometry
 
 from ..base import AgonicAlgorithm
-from ..core import norths
-from ..core.errors import FieldDataError
-from ..core.planes import fit_plane, plane_height
-from ..core.traces import Trace, windows
+from ..core.traces import windows
 from ..drawing.layer_style import style_attitudes
 from ..gis.columns import value_rows
-from ..gis.dem import WGS84
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
 from ..gis.remarks import Notes
 from ..gis.schema import ATTITUDE, NOTICED
+from ..gis.trace_planes import plane_of_window, traces_of
 from ..parameters import LINES, dem, height_unit, layer, number, sink
 from .shared import FIT, FROM_TRACE, attitude_columns, kind_of_planes, note_fit, nowhere, point_errors
 
 FIELDS = ["from_m", "to_m", *ATTITUDE, *FIT, *NOTICED]
-LEAST_POINTS, MOST_POINTS = 8, 200  # read in one window
 
 
 @dataclass(frozen=True)
@@ -130,7 +126,7 @@ class PlanesAlongTraces(AgonicAlgorithm):
 
     def _read(self, own, geometry, locator, ground, asked, sigmas, feedback):
         """Take planes from the windows of one line: pairs of a Reading and what was noticed, code to values."""
-        traces = [trace for trace in _traces(geometry, locator) if trace.length > 0.0]
+        traces = [trace for trace in traces_of(geometry, locator) if trace.length > 0.0]
         if not traces:
             code = "no_position" if geometry.isEmpty() else "no_length"
             yield Reading(own, (np.nan, np.nan), (np.nan, np.nan), None, np.nan), {code: {}}
@@ -143,27 +139,8 @@ class PlanesAlongTraces(AgonicAlgorithm):
     @staticmethod
     def _fit(own, trace, span, ground, sigmas):
         """Fit one window."""
-        start, stop = span
-        middle = trace.places([(start + stop) / 2.0])
-        lon0, lat0 = float(middle[0][0]), float(middle[1][0])
-        cell = float(ground.cell_size(lon0, lat0))
-        wanted = (stop - start) / cell if np.isfinite(cell) else LEAST_POINTS
-        count = int(np.clip(wanted, LEAST_POINTS, MOST_POINTS))
-        lon, lat = trace.places(np.linspace(start, stop, count))
-        height = ground.sample(lon, lat, WGS84)
-        known = np.isfinite(height)
-        noticed = {} if known.all() else {"dem_gap": {}}
-        points = np.column_stack([*norths.to_local(lon, lat, lon0, lat0), height])[known]
-        shared = max(1.0, count / trace.vertices(start, stop))
-        try:
-            fit = fit_plane(points, *sigmas, ground.slope(lon[known], lat[known], sigmas[0]), shared)
-        except FieldDataError as error:
-            return Reading(own, span, (lon0, lat0), None, np.nan), noticed | {error.code: error.values}
-        own_height = float(plane_height(fit.normal, fit.centre, 0.0, 0.0))
-        if fit.dip_hi == 90.0 or not np.isfinite(own_height):
-            # A steep plane is met at the ground, not where its height above the middle happens to be.
-            own_height = float(ground.sample([lon0], [lat0], WGS84)[0])
-        return Reading(own, span, (lon0, lat0), fit, own_height), noticed
+        found = plane_of_window(trace, span, ground, sigmas)
+        return Reading(own, span, found.place, found.fit, found.height), found.noticed
 
     @staticmethod
     def _note(notes, row, noticed, fit):
@@ -191,10 +168,3 @@ class PlanesAlongTraces(AgonicAlgorithm):
             [QgsGeometry() if np.isnan(one.place[0]) else shapes.point(*one.place, one.height) for one in readings],
             [[*one.own, *row] for one, row in zip(readings, rows, strict=True)],
         )
-
-
-def _traces(geometry, locator):
-    """The parts of a line as traces."""
-    for part in geometry.constParts() if not geometry.isEmpty() else ():
-        vertices = np.array([(vertex.x(), vertex.y()) for vertex in part.vertices()], dtype=float)
-        yield Trace(*vertices.T, lambda x, y: norths.wgs84_lonlat(locator.projection, x, y))

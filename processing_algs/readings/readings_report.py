@@ -1,41 +1,39 @@
-"""The report of a run of ``correct_readings``."""
+"""The report of a run that reduces readings."""
 
 from ..core.correction import GRID, TRUE
 from ..gis.i18n import tr
 from ..gis.noticed import counts, noticed
-from ..gis.remarks import REJECTED
-from ..gis.report import Report
+from ..gis.remarks import REJECTED, run_warning
 
 
-def write_report(path, tally, warnings, north, columns, renamed):
+def write_report(report, tally, account, say, grid_name, renamed):
     """Write what was done to the readings, and what was not.
 
     Parameters
     ----------
-    path : str
+    report : Report
     tally : Tally
-    warnings : list of (str, str)
-        Codes and sentences about the run as a whole.
-    north : NorthBlock
-    columns : Columns
+    account : Account
+        What was done beside the counts.
+    say : core.readings.Said
+    grid_name : str
+        Name of the grid that grid readings count from.
     renamed : dict
         Old to new names of the input's fields that had to give way.
     """
-    report = Report(tr("Compass readings corrected to true north"))
     counts(report, tally)
-    noticed(report, tally, warnings)
-    _norths(report, north)
+    noticed(report, tally, [run_warning(finding) for finding in account.findings()])
+    _norths(report, account.north, grid_name)
     report.heading(tr("For the methods section"))
-    report.paragraph(methods_sentence(tally, north, columns))
+    report.paragraph(methods_sentence(tally, account.north, say, grid_name))
     if renamed:
         report.heading(tr("Renamed fields"))
         report.paragraph(tr("These fields of the input have another name in the output; their values are unchanged."))
         report.table([tr("in the input"), tr("in the output")], renamed.items())
     report.cautions()
-    report.write(path)
 
 
-def _norths(report, north):
+def _norths(report, north, grid_name):
     report.heading(tr("Norths"))
     low, high = north.decl_range
     rows = [
@@ -47,7 +45,7 @@ def _norths(report, north):
     rows.append((tr("dates"), _dates(north.dates)))
     rows.append((tr("ring setting of the compass, east positive"), _ring(north)))
     if north.norths[GRID]:
-        rows.append((tr("grid of the grid readings"), north.grid_name))
+        rows.append((tr("grid of the grid readings"), grid_name))
     report.table([tr("what"), tr("value")], rows)
 
 
@@ -62,13 +60,10 @@ def _span(low, high):
 
 
 def _dates(dates):
-    if dates.earliest is None:
+    first, last = (None if date is None else date.isoformat() for date in dates)
+    if first is None:
         return tr("none used")
-    if dates.earliest == dates.latest:
-        return dates.earliest.toString("yyyy-MM-dd")
-    return tr("{first} to {last}").format(
-        first=dates.earliest.toString("yyyy-MM-dd"), last=dates.latest.toString("yyyy-MM-dd")
-    )
+    return first if first == last else tr("{first} to {last}").format(first=first, last=last)
 
 
 def _ring(north):
@@ -82,14 +77,15 @@ def _ring(north):
     return "; ".join(parts) or tr("no magnetic rows")
 
 
-def methods_sentence(tally, north, columns):
+def methods_sentence(tally, north, say, grid_name):
     """A sentence a geologist can put into the methods section of a paper.
 
     Parameters
     ----------
     tally : Tally
-    north : NorthBlock
-    columns : Columns
+    north : NorthAccount
+    say : core.readings.Said
+    grid_name : str
 
     Returns
     -------
@@ -98,7 +94,7 @@ def methods_sentence(tally, north, columns):
     low, high = north.decl_range
     parts = [
         tr("Of {read} field readings (notation {notation}), {done} were reduced to true north.").format(
-            read=tally.read, notation=columns.notation, done=tally.done
+            read=tally.read, notation=say.notation, done=tally.done
         )
     ]
     models = [name for name in north.sources if name not in ("given", "none")]
@@ -115,14 +111,14 @@ def methods_sentence(tally, north, columns):
     if north.norths[GRID]:
         parts.append(
             tr("{count} readings were counted from the north of the grid {grid}.").format(
-                count=north.norths[GRID], grid=north.grid_name
+                count=north.norths[GRID], grid=grid_name
             )
         )
     if north.ring_zero:
         parts.append(tr("The compass ring was taken as set to 0 unless noted otherwise."))
     parts.append(
         tr("A reading's uncertainty is taken as {sigma}° (1-sigma); {rejected} readings were rejected.").format(
-            sigma=f"{columns.sigma:g}", rejected=tally.status[REJECTED]
+            sigma=f"{say.sigma:g}", rejected=tally.status[REJECTED]
         )
     )
     return " ".join(parts)

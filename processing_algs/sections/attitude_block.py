@@ -1,42 +1,32 @@
 """Parameters about attitudes and how they are carried, the same in every algorithm that puts them on sections."""
 
 from dataclasses import dataclass
+from typing import Optional
 
-from qgis.core import (
-    QgsProcessingParameterEnum,
-    QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterField,
-    QgsProcessingParameterNumber,
-)
-
-from ..base import POINTS
 from ..core.sections import RULES
+from ..gis import wording
 from ..gis.attitude_columns import AttitudeFields
 from ..gis.i18n import tr
 from ..gis.places import Locator
-from .shared import NUMBER
+from ..parameters import NUMERIC, POINTS, choice, column, layer, number, rule
 
-ATTITUDES, STRIKE_FIELD, DIP_FIELD, POLARITY_FIELD = "ATTITUDES", "STRIKE_FIELD", "DIP_FIELD", "POLARITY_FIELD"
-TREND_FIELD, PLUNGE_FIELD, KIND_FIELD, HEIGHT_FIELD = "TREND_FIELD", "PLUNGE_FIELD", "KIND_FIELD", "HEIGHT_FIELD"
-DISTANCE, RULE, AXIS_TREND, AXIS_PLUNGE, LEGS = "DISTANCE", "RULE", "AXIS_TREND", "AXIS_PLUNGE", "LEGS"
 KEYS = (
-    ATTITUDES,
-    STRIKE_FIELD,
-    DIP_FIELD,
-    POLARITY_FIELD,
-    TREND_FIELD,
-    PLUNGE_FIELD,
-    KIND_FIELD,
-    HEIGHT_FIELD,
-    DISTANCE,
-    RULE,
-    AXIS_TREND,
-    AXIS_PLUNGE,
-    LEGS,
+    "ATTITUDES",
+    "STRIKE_FIELD",
+    "DIP_FIELD",
+    "POLARITY_FIELD",
+    "TREND_FIELD",
+    "PLUNGE_FIELD",
+    "KIND_FIELD",
+    "HEIGHT_FIELD",
+    "DISTANCE",
+    "RULE",
+    "AXIS_TREND",
+    "AXIS_PLUNGE",
+    "LEGS",
 )
-"""All of them."""
+"""Keys of all of them."""
 
-WAYS = ("nearest", "every")
 STEEPEST_AXIS = 85.0  # degrees: beyond it a hundred metres of way are over a kilometre of height
 
 
@@ -57,21 +47,15 @@ class Carrying:
     """
 
     rule: str
-    axis_trend: float | None
-    axis_plunge: float | None
+    axis_trend: Optional[float]
+    axis_plunge: Optional[float]
     reach: float
     every: bool
 
     @classmethod
-    def read(cls, algorithm, parameters, context):
-        """Read the user's choice."""
-        return cls(
-            rule=algorithm.word(parameters, RULE, context),
-            axis_trend=algorithm.number(parameters, AXIS_TREND, context),
-            axis_plunge=algorithm.number(parameters, AXIS_PLUNGE, context),
-            reach=algorithm.number(parameters, DISTANCE, context),
-            every=algorithm.word(parameters, LEGS, context) == "every",
-        )
+    def of(cls, said):
+        """What the user said of it."""
+        return cls(said.RULE, said.AXIS_TREND, said.AXIS_PLUNGE, said.DISTANCE, said.LEGS == "every")
 
     @property
     def fall(self):
@@ -96,131 +80,138 @@ class Carrying:
         )
 
 
-def add_attitudes(algorithm, *, optional=False):
-    """Add the layer of attitudes and its columns.
+def attitude_layer(*, optional=False):
+    """The layer of attitudes and its columns.
 
     Parameters
     ----------
-    algorithm : AgonicAlgorithm
     optional : bool
     """
-    algorithm.add(
-        QgsProcessingParameterFeatureSource(ATTITUDES, tr("Attitudes"), POINTS, optional=optional),
-        tr("Points with true strike and dip, or trend and plunge, such as the output of the correction."),
-    )
-    own = " " + tr("Without one, the field {name} is taken if there is one.")
-    kinds = tr("Tells lines from planes in rows that have both.")
-    columns = (
-        (STRIKE_FIELD, tr("Strike"), tr("True, with the dip to the right."), "strike", False),
-        (DIP_FIELD, tr("Dip"), tr("0 to 90."), "dip", False),
-        (POLARITY_FIELD, tr("Polarity"), tr("upright or overturned."), "polarity", False),
-        (TREND_FIELD, tr("Trend of lines"), tr("True."), "trend", True),
-        (PLUNGE_FIELD, tr("Plunge of lines"), tr("0 to 90."), "plunge", True),
-        (KIND_FIELD, tr("Kind of structure"), kinds, "kind", True),
-    )
-    for key, label, help_text, name, advanced in columns:
-        algorithm.add(
-            QgsProcessingParameterField(key, label, None, ATTITUDES, optional=True),
-            help_text + own.format(name=name),
-            advanced=advanced,
-        )
-    algorithm.add(
-        QgsProcessingParameterField(
-            HEIGHT_FIELD,
+
+    def own(key, label, help_text, name, *, advanced=False):
+        return column(key, label, help_text, "ATTITUDES", role=name, default=name, optional=True, advanced=advanced)
+
+    return [
+        layer(
+            "ATTITUDES",
+            tr("Attitudes"),
+            tr("Points with true strike and dip, or trend and plunge, such as the output of the correction."),
+            POINTS,
+            optional=optional,
+        ),
+        own("STRIKE_FIELD", tr("Strike"), tr("True, with the dip to the right."), "strike"),
+        own("DIP_FIELD", tr("Dip"), tr("0 to 90."), "dip"),
+        own("POLARITY_FIELD", tr("Polarity"), tr("upright or overturned."), "polarity"),
+        own("TREND_FIELD", tr("Trend of lines"), tr("True."), "trend", advanced=True),
+        own("PLUNGE_FIELD", tr("Plunge of lines"), tr("0 to 90."), "plunge", advanced=True),
+        own(
+            "KIND_FIELD",
+            tr("Kind of structure"),
+            tr("Tells lines from planes in rows that have both."),
+            "kind",
+            advanced=True,
+        ),
+        column(
+            "HEIGHT_FIELD",
             tr("Height of each attitude"),
-            None,
-            ATTITUDES,
-            QgsProcessingParameterField.DataType.Numeric,
+            tr("In the unit of heights. Where it is empty the DEM is read."),
+            "ATTITUDES",
+            kind=NUMERIC,
             optional=True,
         ),
-        tr("In the unit of heights. Where it is empty the DEM is read."),
-    )
+        rule(_attitudes_refusal),
+    ]
 
 
-def add_carrying(algorithm):
-    """Add the rule of carrying, the distance and the legs.
-
-    Parameters
-    ----------
-    algorithm : AgonicAlgorithm
-    """
-    algorithm.add(
-        QgsProcessingParameterNumber(
-            DISTANCE, tr("Greatest distance of carrying"), NUMBER, defaultValue=500.0, minValue=0.0
+def carrying():
+    """The rule of carrying, the distance and the legs."""
+    return [
+        number(
+            "DISTANCE",
+            tr("Greatest distance of carrying"),
+            tr("From an attitude to where it lands, along the way it is carried."),
+            default=500.0,
+            unit="m",
+            least=0.0,
         ),
-        tr("Metres from an attitude to where it lands, along the way it is carried."),
-    )
-    algorithm.add(
-        QgsProcessingParameterEnum(
-            RULE,
+        choice(
+            "RULE",
             tr("Rule of carrying"),
-            list(RULES),
-            usesStaticStrings=True,
-            defaultValue="perpendicular",
+            tr(
+                "Squarely and along strike heights are kept; level planes and lines always go squarely. Along the fold "
+                "axis given below, they fall with it."
+            ),
+            wording.worded(
+                RULES,
+                {
+                    "perpendicular": tr("squarely to the section"),
+                    "along_strike": tr("along each plane's own strike"),
+                    "along_axis": tr("along a fold axis"),
+                },
+            ),
+            default="perpendicular",
         ),
-        tr(
-            "perpendicular: square to the section, at the same height. along_strike: along each plane's own "
-            "strike, at the same height; level planes and lines go squarely. along_axis: along the fold axis given "
-            "below, falling with it."
+        number(
+            "AXIS_TREND",
+            tr("Trend of the fold axis"),
+            tr("From true north, toward the downward end. Needed for the fold axis."),
+            unit="°",
+            least=0.0,
+            most=360.0,
         ),
-    )
-    algorithm.add(
-        QgsProcessingParameterNumber(
-            AXIS_TREND, tr("Trend of the fold axis"), NUMBER, optional=True, minValue=0.0, maxValue=360.0
+        number(
+            "AXIS_PLUNGE",
+            tr("Plunge of the fold axis"),
+            tr("0 to 85. Needed for the fold axis."),
+            unit="°",
+            least=0.0,
+            most=90.0,
         ),
-        tr("Degrees from true north, toward the downward end. Needed for along_axis."),
-    )
-    algorithm.add(
-        QgsProcessingParameterNumber(
-            AXIS_PLUNGE, tr("Plunge of the fold axis"), NUMBER, optional=True, minValue=0.0, maxValue=90.0
+        choice(
+            "LEGS",
+            tr("Legs of a bent section"),
+            tr("Which an attitude lands on."),
+            {
+                "nearest": tr("the leg it has least far to go to"),
+                "every": tr("each leg within the distance"),
+            },
+            default="nearest",
         ),
-        tr("Degrees, 0 to 85. Needed for along_axis."),
-    )
-    algorithm.add(
-        QgsProcessingParameterEnum(
-            LEGS, tr("Legs of a bent section"), list(WAYS), usesStaticStrings=True, defaultValue="nearest"
-        ),
-        tr("nearest: an attitude lands on the leg it has least far to go to. every: on each leg within the distance."),
+        rule(_axis_refusal),
+    ]
+
+
+def fields_of(said):
+    """Fields of the attitudes."""
+    return AttitudeFields(
+        said.STRIKE_FIELD,
+        said.DIP_FIELD,
+        said.TREND_FIELD,
+        said.PLUNGE_FIELD,
+        said.KIND_FIELD,
+        said.POLARITY_FIELD,
     )
 
 
-def fields_of(algorithm, source, parameters, context):
-    """Fields of the attitudes: those the user named, else those with the names of our own outputs."""
-    keys = {
-        "strike": STRIKE_FIELD,
-        "dip": DIP_FIELD,
-        "trend": TREND_FIELD,
-        "plunge": PLUNGE_FIELD,
-        "kind": KIND_FIELD,
-        "polarity": POLARITY_FIELD,
-    }
-    return AttitudeFields.find(
-        source.fields(), **{name: algorithm.field(parameters, key, context) for name, key in keys.items()}
-    )
-
-
-def attitudes_refusal(algorithm, parameters, context):
-    """Why these parameters cannot run together: a sentence, or None."""
-    source = algorithm.parameterAsSource(parameters, ATTITUDES, context)
-    if source is None:
+def _attitudes_refusal(said):
+    if said.ATTITUDES is None:
         return None
-    if Locator(source.sourceCrs()).projection is None:
+    if Locator(said.ATTITUDES.crs).projection is None:
         return tr("The attitudes have no coordinate reference system that leads to places on Earth.")
-    if not fields_of(algorithm, source, parameters, context).usable:
+    if not fields_of(said).usable:
         return tr("The attitudes have neither strike and dip nor trend and plunge: name the fields.")
-    if not (algorithm.given(parameters, "DEM") or algorithm.given(parameters, HEIGHT_FIELD)):
+    if not (said.DEM or said.HEIGHT_FIELD):
         return tr("Give a DEM, or a field with the height of each attitude: without heights nothing has its place.")
-    return _axis_refusal(algorithm, parameters, context)
+    return None
 
 
-def _axis_refusal(algorithm, parameters, context):
-    if algorithm.word(parameters, RULE, context) != "along_axis":
+def _axis_refusal(said):
+    if said.RULE != "along_axis" or said.ATTITUDES is None:
         return None
-    if not (algorithm.given(parameters, AXIS_TREND) and algorithm.given(parameters, AXIS_PLUNGE)):
+    if said.AXIS_TREND is None or said.AXIS_PLUNGE is None:
         return tr("The rule along_axis needs AXIS_TREND and AXIS_PLUNGE.")
-    plunge = algorithm.number(parameters, AXIS_PLUNGE, context)
-    if plunge > STEEPEST_AXIS:
+    if said.AXIS_PLUNGE > STEEPEST_AXIS:
         return tr("A fold axis that plunges {value} degrees leads to no section: {limit} is the most.").format(
-            value=f"{plunge:g}", limit=f"{STEEPEST_AXIS:g}"
+            value=f"{said.AXIS_PLUNGE:g}", limit=f"{STEEPEST_AXIS:g}"
         )
     return None

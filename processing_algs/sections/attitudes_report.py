@@ -41,7 +41,7 @@ def write_report(path, tally, found, carrying):
         report.table(
             [tr("code"), tr("attitudes"), tr("first row ids"), tr("for example")],
             [
-                (code, count, ", ".join(str(one) for one in tally.first[code]), tally.example[code])
+                (code, count, ", ".join(str(one) for one in tally.first[code]), tally.sentence(code))
                 for code, count in tally.codes.most_common()
             ],
         )

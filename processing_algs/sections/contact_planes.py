@@ -8,8 +8,9 @@ from ..core import sections
 from ..core.attitudes import dip_direction
 from ..gis.attitude_columns import read_attitudes
 from ..gis.columns import chunks
+from ..gis.i18n import tr
 from ..gis.places import Locator
-from ..gis.remarks import Notes
+from ..gis.remarks import Notes, Tally
 from .shared import texts
 
 
@@ -39,17 +40,23 @@ class ContactPlanes:
         self._group = np.empty(0, dtype=object)
 
     def read(self, source, names, group_field, kinds, feedback):
-        """Read the attitudes, planes of the wanted kinds alone."""
-        locator = Locator(source.sourceCrs())
-        parts = []
+        """Read the attitudes, planes of the wanted kinds alone; say what was noticed about them.
+
+        A row that does not say its kind, or says it by a word that is not known, is taken as the first wanted kind.
+        """
+        locator, tally = Locator(source.sourceCrs()), Tally()
+        parts, default = [], (kinds or ["other_plane"])[0]
         for chunk in chunks(source, feedback, stop=0.0):
             notes = Notes(len(chunk))
-            places, read = locator.places(chunk), read_attitudes(chunk, names, notes)
+            places, read = locator.places(chunk), read_attitudes(chunk, names, notes, kind_default=default)
+            tally.add(chunk.ids, notes)
             use = ~notes.rejected & ~read.is_line & np.isfinite(places.lon)
-            if read.kind is not None and kinds:
+            if names.kind and kinds:
                 use &= np.isin(read.kind, kinds)
             group = np.array(texts(chunk, group_field), dtype=object)
             parts.append([part[use] for part in (places.lon, places.lat, read.strike, read.dip, group)])
+        for line in tally.lines():
+            feedback.pushWarning(tr("Attitudes: {noticed}").format(noticed=line))
         if parts:
             self._lon, self._lat, self._strike, self._dip, self._group = (
                 np.concatenate(column) for column in zip(*parts, strict=True)
@@ -76,7 +83,11 @@ class ContactPlanes:
         strike, dip = np.full(len(row), np.nan), np.full(len(row), np.nan)
         source, away = [None] * len(row), np.full(len(row), np.nan)
         if self._own:
-            own = read_attitudes(chunk, self._own, Notes(len(chunk)))
+            found = Notes(len(chunk))
+            own = read_attitudes(chunk, self._own, found)
+            for one in found.at(row).noticed:
+                if one.code != "null_value":  # a contact need have no attitude of its own
+                    notes.add(one.row, one.code, rejects=False, **one.values)
             strike, dip = own.strike[row], own.dip[row]
             away[np.isfinite(dip)] = 0.0
             source = ["own" if known else None for known in np.isfinite(dip)]

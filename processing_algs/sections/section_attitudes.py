@@ -4,35 +4,31 @@ from contextlib import ExitStack
 from dataclasses import dataclass
 
 import numpy as np
-from qgis.core import (
-    Qgis,
-    QgsGeometry,
-    QgsProcessingParameterFileDestination,
-    QgsProcessingParameterNumber,
-)
+from qgis.core import Qgis, QgsGeometry
 
-from ..base import DONE, READ, REJECTED, WARNED
+from ..base import AgonicAlgorithm
 from ..core import sections
 from ..core.attitudes import dip_direction
 from ..drawing.section_layers import style_ticks
 from ..gis.attitude_columns import read_attitudes
-from ..gis.columns import chunks, value_rows
-from ..gis.dem_block import field_unit
+from ..gis.columns import value_rows
 from ..gis.i18n import tr
-from ..gis.places import Locator
-from ..gis.remarks import REJECTED as REJECTED_STATUS
-from ..gis.remarks import WARNING, Notes
-from .attitude_block import (
-    ATTITUDES,
-    HEIGHT_FIELD,
-    Carrying,
-    add_attitudes,
-    add_carrying,
-    attitudes_refusal,
-    fields_of,
-)
+from ..gis.remarks import Notes
+from ..parameters import dem, height_unit, number, report
+from .attitude_block import Carrying, attitude_layer, carrying, fields_of
 from .attitudes_report import write_report
-from .shared import NUMBER, OUTSIDE, OnMap, SectionAlgorithm, SectionTally, flat_line, show_in_profiles
+from .shared import (
+    OnMap,
+    Sections,
+    SectionTally,
+    counts,
+    exaggeration,
+    flat_line,
+    outside_result,
+    section_lines,
+    show_in_profiles,
+    two_outputs,
+)
 
 FIELDS = [
     "section",
@@ -76,11 +72,10 @@ class Landed:
     parallel: np.ndarray
 
 
-class SectionAttitudes(SectionAlgorithm):
-    """Attitudes carried onto sections by a stated rule, with their apparent dips."""
+class SectionAttitudes(AgonicAlgorithm):
+    """Attitudes carried onto sections."""
 
-    ID = "section_attitudes"
-    TICK, REPORT = "TICK", "REPORT"
+    ID, GROUP = "section_attitudes", "sections"
 
     def displayName(self):
         """Name in the toolbox."""
@@ -99,89 +94,100 @@ class SectionAttitudes(SectionAlgorithm):
 
     # -- parameters ---------------------------------------------------------------------------------------------------
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add_section()
-        add_attitudes(self)
-        self.add_dem(tr("Heights of the ground, for attitudes without a height of their own."), optional=True)
-        add_carrying(self)
-        self.add(
-            QgsProcessingParameterNumber(
-                self.TICK, tr("Length of the ticks"), NUMBER, defaultValue=100.0, minValue=0.001
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        return [
+            *section_lines(),
+            *attitude_layer(),
+            *dem(tr("Heights of the ground, for attitudes without a height of their own."), optional=True),
+            height_unit(),
+            *carrying(),
+            number(
+                "TICK",
+                tr("Length of the ticks"),
+                tr("In section space, whatever the slope."),
+                default=100.0,
+                unit="m",
+                least=0.001,
             ),
-            tr("Metres of section space, whatever the slope."),
-        )
-        self.add_ve()
-        self.add_outputs(
-            tr("Ticks at the apparent dip, exaggerated as the section is, each through its datum."),
-            tr("Ticks at the true apparent dip, in the plane of the section, for 3-D views and elevation profiles."),
-        )
-        self.add(
-            QgsProcessingParameterFileDestination(
-                self.REPORT, tr("Report"), tr("HTML files (*.html)"), optional=True, createByDefault=False
+            exaggeration(),
+            *two_outputs(
+                tr("Ticks at the apparent dip, exaggerated as the section is, each through its datum."),
+                tr(
+                    "Ticks at the true apparent dip, in the plane of the section, for 3-D views and elevation profiles."
+                ),
             ),
-            tr("Counts, the rule, the sections, and which attitudes lie outside."),
-        )
-        self.add_counts()
-        self.add_outside()
+            report(tr("Counts, the rule, the sections, and which attitudes lie outside.")),
+        ]
 
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        return super().refusal(parameters, context) or attitudes_refusal(self, parameters, context)
+    def results(self):
+        """Further numbers it returns."""
+        return outside_result()
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, ATTITUDES, context)
-        section_source = self.source(parameters, self.SECTION, context)
-        names = fields_of(self, source, parameters, context)
-        feedback.pushInfo(tr("Fields used: {fields}").format(fields=names.said()))
-        found = self.section_lines(parameters, context, feedback)
-        self._height_field = self.field(parameters, HEIGHT_FIELD, context)
-        self._metres = field_unit(self, parameters, context)
-        self._carrying = Carrying.read(self, parameters, context)
-        self._tick, self._ve = self.number(parameters, self.TICK, context), self.number(parameters, self.VE, context)
-        locator, on_map = Locator(source.sourceCrs()), OnMap(section_source.sourceCrs())
-        kinds = (Qgis.WkbType.LineString, Qgis.WkbType.LineStringZ)
-        tally = SectionTally()
+        source, names = run.source(said.ATTITUDES), fields_of(said)
+        run.say(tr("Fields used: {fields}").format(fields=names.said()))
+        along, how = Sections(said, run), Carrying.of(said)
+        locator, tally = run.locator(source), SectionTally()
+        onto = Landings(said, along, how)
         with ExitStack() as stack:
-            writers = [
-                (stack.enter_context(writer), map_space)
-                for writer, map_space in self.outputs(
-                    parameters, context, feedback, source.fields(), FIELDS, kinds, section_source.sourceCrs()
-                )
-            ]
-            for chunk in chunks(source, feedback):
+            outs = along.outputs(source.fields(), FIELDS, (Qgis.WkbType.LineString, Qgis.WkbType.LineStringZ), tally)
+            for out, _ in outs:
+                stack.enter_context(out)
+            for chunk in run.chunks(source):
                 notes = Notes(len(chunk))
                 places = locator.places(chunk)
                 nowhere = np.isnan(places.lon)
                 notes.add_where(nowhere, "no_position", rejects=True)
                 attitudes = read_attitudes(chunk, names, notes)
-                landed = self._carry(found.lines, places, attitudes, notes, feedback)
+                landed = onto.carry(places, attitudes, notes, run)
                 if landed is None:
                     break
-                self._write(writers, chunk, found.lines, places, attitudes, notes, landed, on_map, tally)
-        return self._conclude(parameters, context, feedback, writers, tally, found)
+                onto.write(outs, chunk, places, attitudes, notes, landed, tally)
+        for out, map_space in outs:
+            style = _style_map if map_space else style_ticks
+            run.style(out, lambda made, style=style: style(made, how.reach))
+        if said.REPORT and not run.is_cancelled:
+            write_report(run.file(said.REPORT), tally, along.found, how)
+        return counts(tally)
 
-    def _carry(self, lines, places, attitudes, notes, feedback):
+
+class Landings:
+    """Carries attitudes onto the sections and writes where they land.
+
+    Parameters
+    ----------
+    said : Said
+    along : Sections
+    how : Carrying
+    """
+
+    def __init__(self, said, along, how):
+        self._along, self._how = along, how
+        self._height_field, self._tick, self._ve = said.HEIGHT_FIELD, said.TICK, said.VE
+        self._on_map = OnMap(along.crs)
+
+    def carry(self, places, attitudes, notes, run):
         """Carry the attitudes of a chunk onto every section; None where the run is cancelled meanwhile."""
-        carrying = self._carrying
+        how = self._how
         lon = np.where(notes.rejected, np.nan, places.lon)
         towards = {
             "perpendicular": np.full(len(lon), np.nan),
             "along_strike": attitudes.strike,
-            "along_axis": np.full(len(lon), np.nan if carrying.axis_trend is None else carrying.axis_trend),
-        }[carrying.rule]
+            "along_axis": np.full(len(lon), np.nan if how.axis_trend is None else how.axis_trend),
+        }[how.rule]
         parts = []
-        for number, line in enumerate(lines):
-            if feedback.isCanceled():
+        for place, line in enumerate(self._along.lines):
+            if run.is_cancelled:
                 return None
-            one = sections.carry(line.section, lon, places.lat, towards, carrying.reach, every=carrying.every)
-            parts.append((number, one))
+            one = sections.carry(line.section, lon, places.lat, towards, how.reach, every=how.every)
+            parts.append((place, one))
         return _joined(parts)
 
-    def _write(self, writers, chunk, lines, places, attitudes, notes, landed, on_map, tally):
+    def write(self, outs, chunk, places, attitudes, notes, landed, tally):
         """Write where the attitudes of a chunk landed, and those that cannot be used; count all."""
         row = landed.row
         bad = np.flatnonzero(notes.rejected)
@@ -193,7 +199,7 @@ class SectionAttitudes(SectionAlgorithm):
         kind = np.where(attitudes.polarity == "overturned", "overturned", "inclined")
         kind = np.where(attitudes.is_line, "line", np.where(attitudes.dip == 90.0, "vertical", kind))[row]
         columns = {
-            "section": [lines[number].name for number in landed.line],
+            "section": [self._along.lines[number].name for number in landed.line],
             "leg": [int(leg) + 1 for leg in landed.where.leg],
             "leg_azim": landed.where.azimuth,
             "distance": landed.where.distance * known,
@@ -203,21 +209,21 @@ class SectionAttitudes(SectionAlgorithm):
             "app_dip_ve": sections.exaggerated(seen, self._ve) * known,
             "tick": [str(word) if fine else None for word, fine in zip(kind, good, strict=True)],
         }
-        alike = {"rule": self._carrying.rule, "ve": self._ve}
+        alike = {"rule": self._how.rule, "ve": self._ve}
         rows = self._rows(chunk, row, {**columns, **lnotes.columns()}, alike)
         told = {name: [column[one] for one in bad] for name, column in notes.columns().items()}
         rows += self._rows(chunk, bad, {**dict.fromkeys(columns, [None] * len(bad)), **told}, alike)
         order = np.argsort(np.concatenate([row, bad]), kind="stable")
-        for writer, map_space in writers:
+        for out, map_space in outs:
             if map_space:
-                geometries = on_map.pairs(*sections.ticks_on_map(landed.where, own * known, seen, self._tick))
+                geometries = self._on_map.pairs(*sections.ticks_on_map(landed.where, own * known, seen, self._tick))
             else:
                 geometries = [
                     flat_line(*ends) if fine else QgsGeometry() for *ends, fine in zip(x, y, good, strict=True)
                 ]
             geometries += [QgsGeometry()] * len(bad)
-            writer.add([geometries[one] for one in order], [rows[one] for one in order])
-        self._count(chunk, notes, row, lnotes, tally)
+            out.add_rows([geometries[one] for one in order], [rows[one] for one in order])
+        _count(chunk, notes, row, lnotes, tally)
 
     def _rows(self, chunk, row, columns, alike):
         """Attributes of output rows that come from some rows of a chunk."""
@@ -230,71 +236,43 @@ class SectionAttitudes(SectionAlgorithm):
         elev = np.full(len(chunk), np.nan)
         given = chunk.column(self._height_field)
         if given is not None:
-            elev[rows] = given[rows] * self._metres
+            elev[rows] = given[rows] * self._along.metres
         without = rows[np.isnan(elev[rows])]
-        if self.dem is not None and len(without):
-            elev[without] = self.heights_at(places.lon[without], places.lat[without])
+        if self._along.dem is not None and len(without):
+            elev[without] = self._along.heights_at(places.lon[without], places.lat[without])
         return elev
 
     def _seen(self, attitudes, elev, landed, notes):
         """Heights on the section, angles seen there, and what was noticed, of each landing."""
         row, where = landed.row, landed.where
-        own = sections.fallen(elev[row], landed.moved, self._carrying.fall)
+        own = sections.fallen(elev[row], landed.moved, self._how.fall)
         is_line = attitudes.is_line[row]
         seen = np.where(
             is_line,
             sections.seen_plunge(attitudes.trend[row], attitudes.plunge[row], where.azimuth),
             sections.seen_dip(attitudes.dip[row], dip_direction(attitudes.strike[row]), where.azimuth),
         )
-        lnotes = Notes(len(row))
-        for one, from_row in enumerate(row):
-            if from_row in notes.found:
-                lnotes.found[one].update(notes.found[from_row])
+        lnotes = notes.at(row)
         leg = where.leg + 1
         hidden = np.isnan(seen) & ~landed.parallel
         lnotes.add_where(landed.parallel | (hidden & ~is_line), "parallel", rejects=True, leg=leg)
         lnotes.add_where(hidden & is_line, "end_on", rejects=True, leg=leg)
         lnotes.add_where(
-            np.isnan(elev[row]) & ~lnotes.rejected, "no_height" if self.dem is None else "dem_gap", rejects=True
+            np.isnan(elev[row]) & ~lnotes.rejected, "no_height" if self._along.dem is None else "dem_gap", rejects=True
         )
         lnotes.add_where(
             landed.at_bend & ~lnotes.rejected, "at_bend", rejects=False, value=np.round(np.abs(landed.offset), 1)
         )
         return own, seen, lnotes
 
-    def _count(self, chunk, notes, row, lnotes, tally):
-        """Count each attitude once: done where it came onto any section, rejected where only refusals met it."""
-        done = np.unique(row[~lnotes.rejected])
-        for one, found in lnotes.found.items():
-            for code, (text, rejects) in found.items():
-                notes.found[int(row[one])].setdefault(code, (text, rejects and row[one] not in done))
-        outside = ~notes.rejected & ~np.isin(np.arange(len(chunk)), row)
-        notes.rejected[np.setdiff1d(row, done)] = True
-        for one in np.flatnonzero(outside):
-            notes.found.pop(int(one), None)
-        tally.add(chunk.ids, notes)
-        tally.add_outside(chunk.ids[outside])
 
-    def _conclude(self, parameters, context, feedback, writers, tally, found):
-        """Say what happened, write the report, return the results."""
-        tally.report(feedback)
-        reach = self._carrying.reach
-        self.style(context, writers[0][0].destination, lambda layer: style_ticks(layer, reach))
-        for writer, _ in writers[1:]:
-            self.style(context, writer.destination, lambda layer: _style_map(layer, reach))
-        report = self.parameterAsFileOutput(parameters, self.REPORT, context)
-        if report and not feedback.isCanceled():
-            write_report(self.run_outputs.file(report), tally, found, self._carrying)
-        return {
-            self.OUTPUT_SECTION: writers[0][0].destination,
-            self.OUTPUT_MAP: writers[1][0].destination if len(writers) > 1 else None,
-            self.REPORT: report or None,
-            READ: tally.read,
-            DONE: tally.done,
-            WARNED: tally.status[WARNING],
-            REJECTED: tally.status[REJECTED_STATUS],
-            OUTSIDE: tally.outside,
-        }
+def _count(chunk, notes, row, lnotes, tally):
+    """Count each attitude once: done where it came onto any section, rejected where only refusals met it."""
+    outside = ~notes.rejected & ~np.isin(np.arange(len(chunk)), row)
+    notes.hand_on(row, lnotes)
+    notes.forget(np.flatnonzero(outside))
+    tally.add(chunk.ids, notes)
+    tally.add_outside(chunk.ids[outside])
 
 
 def _joined(parts):

@@ -3,24 +3,25 @@
 from contextlib import ExitStack
 
 import numpy as np
-from qgis.core import Qgis, QgsGeometry, QgsProcessingParameterNumber
+from qgis.core import Qgis, QgsGeometry
 
-from ..base import DONE, READ, REJECTED, WARNED
+from ..base import AgonicAlgorithm
 from ..core import sections
 from ..drawing.section_layers import style_profile
 from ..gis.i18n import tr
-from ..gis.remarks import REJECTED as REJECTED_STATUS
-from ..gis.remarks import WARNING, Tally
-from .shared import NUMBER, OnMap, SectionAlgorithm, flat_line, show_in_profiles, stretches
+from ..gis.remarks import Tally
+from ..gis.schema import NOTICED
+from ..parameters import dem, height_unit, number
+from ..run import counts_of
+from .shared import OnMap, Sections, exaggeration, flat_line, section_lines, show_in_profiles, stretches, two_outputs
 
-FIELDS = ["section", "distance", "length", "elev", "elev_min", "elev_max", "ve", "status", "code", "remark"]
+FIELDS = ["section", "distance", "length", "elev", "elev_min", "elev_max", "ve", *NOTICED]
 
 
-class SectionProfile(SectionAlgorithm):
+class SectionProfile(AgonicAlgorithm):
     """The ground along section lines, in section space and on the map."""
 
-    ID = "section_profile"
-    STEP = "STEP"
+    ID, GROUP = "section_profile", "sections"
 
     def displayName(self):
         """Name in the toolbox."""
@@ -36,87 +37,80 @@ class SectionProfile(SectionAlgorithm):
             "stretch is one line, and the row says dem_gap."
         )
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add_section()
-        self.add_dem(tr("Heights of the ground."))
-        self.add(
-            QgsProcessingParameterNumber(self.STEP, tr("Step"), NUMBER, defaultValue=0.0, minValue=0.0),
-            tr(
-                "Metres between places where the height is read; 0 is the side of the DEM's cells. Every vertex is "
-                "read too."
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        return [
+            *section_lines(),
+            *dem(tr("Heights of the ground.")),
+            height_unit(),
+            number(
+                "STEP",
+                tr("Step"),
+                tr(
+                    "Between places where the height is read; 0 is the side of the DEM's cells. "
+                    "Every vertex is read too."
+                ),
+                default=0.0,
+                unit="m",
+                least=0.0,
             ),
-        )
-        self.add_ve()
-        self.add_outputs(
-            tr("One line for each stretch of known ground: x distance, y height times exaggeration."),
-            tr("The same as lines with true heights, for 3-D views and elevation profiles."),
-        )
-        self.add_counts()
+            exaggeration(),
+            *two_outputs(
+                tr("One line for each stretch of known ground: x distance, y height times exaggeration."),
+                tr("The same as lines with true heights, for 3-D views and elevation profiles."),
+            ),
+        ]
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, self.SECTION, context)
-        found = self.section_lines(parameters, context, feedback)
-        step = self.number(parameters, self.STEP, context)
-        ve = self.number(parameters, self.VE, context)
-        distances = {line.row: self.stations(line, step) for line in found.lines}
-        on_map = OnMap(source.sourceCrs())
+        along, tally = Sections(said, run), Tally()
+        found = along.found
+        distances = {line.row: along.stations(line, said.STEP) for line in found.lines}
         kinds = (Qgis.WkbType.LineString, Qgis.WkbType.LineStringZ)
         with ExitStack() as stack:
-            writers = [
-                (stack.enter_context(writer), map_space)
-                for writer, map_space in self.outputs(
-                    parameters, context, feedback, source.fields(), FIELDS, kinds, source.sourceCrs()
-                )
-            ]
+            outs = along.outputs(along.source.fields(), FIELDS, kinds, tally)
+            for out, _ in outs:
+                stack.enter_context(out)
             parts = {}
-            for number, line in enumerate(found.lines):
-                if feedback.isCanceled():
-                    break
+            for count, line in enumerate(found.lines, 1):
+                if run.is_cancelled:
+                    return {}
                 there = sections.place(line.section, distances[line.row])
-                elev = self.heights_at(there.lon, there.lat)
-                parts[line.row] = self._parts(line, there, elev, found.notes)
-                feedback.setProgress(100.0 * (number + 1) / len(found.lines))
+                elev = along.heights_at(there.lon, there.lat)
+                parts[line.row] = _parts(line, there, elev, found.notes)
+                run.feedback.setProgress(100.0 * count / len(found.lines))
             names = {line.row: line.name for line in found.lines}
             told = list(zip(*found.notes.columns().values(), strict=True))
-            for writer, map_space in writers:
-                for row, attributes in enumerate(found.attributes):
-                    self._write(
-                        writer, names.get(row), attributes, parts.get(row), told[row], ve, on_map if map_space else None
-                    )
-        tally = Tally()
-        tally.add(found.ids, found.notes)
-        tally.report(feedback)
-        self.style(context, writers[0][0].destination, style_profile)
-        for writer, _ in writers[1:]:
-            self.style(context, writer.destination, _style_map)
-        return {
-            self.OUTPUT_SECTION: writers[0][0].destination,
-            self.OUTPUT_MAP: writers[1][0].destination if len(writers) > 1 else None,
-            READ: tally.read,
-            DONE: tally.done,
-            WARNED: tally.status[WARNING],
-            REJECTED: tally.status[REJECTED_STATUS],
-        }
+            for out, map_space in outs:
+                on_map = OnMap(along.crs) if map_space else None
+                for row, own in enumerate(found.attributes):
+                    out.add_rows(*_rows(names.get(row), own, parts.get(row), told[row], said.VE, on_map))
+            tally.add(found.ids, found.notes)
+        for out, map_space in outs:
+            run.style(out, _style_map if map_space else style_profile)
+        return counts_of(tally)
 
-    def _parts(self, line, there, elev, notes):
-        """Stretches of known ground of a section: places and heights."""
-        known = np.isfinite(elev)
-        parts = [slice(first, last + 1) for first, last in stretches(known) if last > first]
-        if not known.all():
-            notes.add(line.row, "dem_gap", rejects=not parts)
-        return [(there.take(part), elev[part]) for part in parts]
 
-    def _write(self, writer, name, attributes, parts, told, ve, on_map):
-        """Write the stretches of one section line, or the line without them."""
-        if not parts:
-            writer.add([QgsGeometry()], [[*attributes, name, *[None] * 5, ve, *told]])
-        for there, elev in parts or ():
-            x = there.distance
-            geometry = on_map.line(there.lon, there.lat, elev) if on_map else flat_line(x, elev * ve)
-            ours = [x[0], x[-1] - x[0], elev[0], elev.min(), elev.max(), ve]
-            writer.add([geometry], [[*attributes, name, *map(float, ours), *told]])
+def _parts(line, there, elev, notes):
+    """Stretches of known ground of a section: places and heights."""
+    known = np.isfinite(elev)
+    parts = [slice(first, last + 1) for first, last in stretches(known) if last > first]
+    if not known.all():
+        notes.add(line.row, "dem_gap", rejects=not parts)
+    return [(there.take(part), elev[part]) for part in parts]
+
+
+def _rows(name, own, parts, told, ve, on_map):
+    """Geometries and attributes of the stretches of one section line, or of the line without them."""
+    if not parts:
+        return [QgsGeometry()], [[*own, name, *[None] * 5, ve, *told]]
+    geometries, rows = [], []
+    for there, elev in parts:
+        x = there.distance
+        geometries.append(on_map.line(there.lon, there.lat, elev) if on_map else flat_line(x, elev * ve))
+        ours = [x[0], x[-1] - x[0], elev[0], elev.min(), elev.max(), ve]
+        rows.append([*own, name, *map(float, ours), *told])
+    return geometries, rows
 
 
 def _style_map(layer):

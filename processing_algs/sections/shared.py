@@ -1,151 +1,97 @@
 """What the algorithms about sections have in common: parameters, section lines, heights, counts, outputs."""
 
 import numpy as np
-from qgis.core import (
-    Qgis,
-    QgsGeometry,
-    QgsLineString,
-    QgsProcessing,
-    QgsProcessingException,
-    QgsProcessingOutputNumber,
-    QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterField,
-    QgsProcessingParameterNumber,
-)
+from qgis.core import Qgis, QgsGeometry, QgsLineString, QgsProcessingException
 
-from ..base import AgonicAlgorithm
 from ..core import sections
 from ..core.cells import is_empty, text_of
 from ..core.errors import FieldDataError
 from ..core.norths import WGS84
-from ..gis.dem_block import add_dem, add_height_unit, open_dem
+from ..gis.dem import UNITS
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
 from ..gis.places import Locator
 from ..gis.remarks import Tally
-from ..gis.schema import output_fields
 from ..gis.section_lines import BULGE, read_section_lines, section_space
-from ..gis.sinks import Writer, is_shapefile
+from ..parameters import LINES, column, layer, number, rule, sink
+from ..run import counts_of
 
-LINES = [QgsProcessing.SourceType.TypeVectorLine]
 OUTSIDE = "OUTSIDE"
-NUMBER = QgsProcessingParameterNumber.Type.Double
 
 
-class SectionAlgorithm(AgonicAlgorithm):
-    """An algorithm that works along section lines."""
+# -- parameters --------------------------------------------------------------------------------------------------------
 
-    GROUP = "sections"
-    SECTION, NAME_FIELD = "SECTION", "NAME_FIELD"
-    DEM, VE = "DEM", "VE"
-    OUTPUT_SECTION, OUTPUT_MAP = "OUTPUT_SECTION", "OUTPUT_MAP"
 
-    def __init__(self):
-        super().__init__()
-        self.dem = None
-        self._stations = {}
-
-    # -- parameters ---------------------------------------------------------------------------------------------------
-
-    def add_section(self):
-        """Add the section lines."""
-        self.add(
-            QgsProcessingParameterFeatureSource(self.SECTION, tr("Section lines"), LINES),
+def section_lines():
+    """The section lines, SECTION, and their names, NAME_FIELD."""
+    return [
+        layer(
+            "SECTION",
+            tr("Section lines"),
             tr(
                 "Lines that may bend, drawn from the left end of the section to its right end. Between vertices a "
                 "section runs along the shortest line on the ground."
             ),
-        )
-        self.add(
-            QgsProcessingParameterField(
-                self.NAME_FIELD, tr("Names of the sections"), None, self.SECTION, optional=True
-            ),
+            LINES,
+        ),
+        column(
+            "NAME_FIELD",
+            tr("Names of the sections"),
             tr("Such as A-A'. Without a field, and where it is empty, sections are lettered A, B, C in their order."),
-        )
+            "SECTION",
+            role="name",
+            optional=True,
+        ),
+        rule(_nowhere),
+    ]
 
-    def add_dem(self, help_text, *, optional=False):
-        """Add the DEM, its band and the unit of its heights."""
-        add_dem(self, help_text, optional=optional)
-        add_height_unit(self)
 
-    def add_ve(self):
-        """Add the vertical exaggeration."""
-        self.add(
-            QgsProcessingParameterNumber(self.VE, tr("Vertical exaggeration"), NUMBER, defaultValue=1.0, minValue=0.01),
-            tr("Height scale over length scale; 1 draws true angles. The map output is never exaggerated."),
-        )
+def _nowhere(said):
+    if Locator(said.SECTION.crs).projection is None:
+        return tr("The section lines have no coordinate reference system that leads to places on Earth.")
+    return None
 
-    def add_outputs(self, section_help, map_help):
-        """Add the two outputs."""
-        self.add(QgsProcessingParameterFeatureSink(self.OUTPUT_SECTION, tr("In section space")), section_help)
-        self.add(
-            QgsProcessingParameterFeatureSink(
-                self.OUTPUT_MAP, tr("On the map, in three dimensions"), optional=True, createByDefault=True
-            ),
-            map_help,
-        )
 
-    def add_outside(self):
-        """Declare the count of what lies off the sections."""
-        self.addOutput(QgsProcessingOutputNumber(OUTSIDE, tr("Rows outside, on no section")))
+def exaggeration():
+    """The vertical exaggeration, VE."""
+    return number(
+        "VE",
+        tr("Vertical exaggeration"),
+        tr("Height scale over length scale; 1 draws true angles. The map output is never exaggerated."),
+        default=1.0,
+        least=0.01,
+    )
 
-    # -- before the run -----------------------------------------------------------------------------------------------
 
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        source = self.parameterAsSource(parameters, self.SECTION, context)
-        if source is not None and Locator(source.sourceCrs()).projection is None:
-            return tr("The section lines have no coordinate reference system that leads to places on Earth.")
-        return None
+def two_outputs(section_help, map_help):
+    """The two outputs, OUTPUT_SECTION and OUTPUT_MAP."""
+    return [
+        sink("OUTPUT_SECTION", tr("In section space"), section_help),
+        sink("OUTPUT_MAP", tr("On the map, in three dimensions"), map_help, optional=True),
+    ]
 
-    def ready(self, parameters, context, feedback):
-        """Open the DEM, which only this thread may touch."""
-        self.dem = open_dem(self, parameters, context, feedback)
 
-    def source(self, parameters, key, context):
-        """Read an input as it is: what is wrong with a geometry is our own affair, and is told row by row."""
-        found = super().source(parameters, key, context)
-        found.setInvalidGeometryCheck(Qgis.InvalidGeometryCheck.NoCheck)
-        return found
+def outside_result():
+    """The count of what lies off the sections, as ``results`` declares it."""
+    return {OUTSIDE: tr("Rows outside, on no section")}
 
-    # -- the run ------------------------------------------------------------------------------------------------------
 
-    def section_lines(self, parameters, context, feedback):
-        """Read the section lines.
+# -- the run -----------------------------------------------------------------------------------------------------------
 
-        Returns
-        -------
-        SectionLines
 
-        Raises
-        ------
-        QgsProcessingException
-            If none of them leads anywhere.
-        """
-        source = self.source(parameters, self.SECTION, context)
-        found = read_section_lines(source, self.field(parameters, self.NAME_FIELD, context), feedback)
-        remarks = [remark for remark in found.notes.columns()["remark"] if remark]
-        if not found.lines:
-            if not found.ids:
-                raise QgsProcessingException(tr("There is no section line in the layer."))
-            raise QgsProcessingException(tr("No section line can be used: {reason}").format(reason=remarks[0]))
-        for remark in remarks:
-            feedback.pushWarning(tr("A section line was left out: {reason}").format(reason=remark))
-        if found.bulge > BULGE:
-            feedback.pushWarning(
-                tr(
-                    "Between its vertices a section runs along the shortest line on the ground, up to {value} m from "
-                    "the straight line that this layer's map shows. Add vertices where it must follow the drawn line."
-                ).format(value=round(found.bulge))
-            )
-        return found
+class Stations:
+    """Distances along sections at which the ground is read.
 
-    def heights_at(self, lon, lat):
-        """Heights of the DEM at places in WGS 84; NaN in gaps and outside. Units: degrees in, metres out."""
-        return self.dem.sample(lon, lat, WGS84)
+    Parameters
+    ----------
+    dem : Dem or None
+        Whose cells give the step where none is asked for.
+    """
 
-    def stations(self, line, step=0.0):
+    def __init__(self, dem):
+        self._dem, self._read = dem, {}
+
+    def at(self, line, step=0.0):
         """Distances at which the ground along a section is read.
 
         Parameters
@@ -165,22 +111,86 @@ class SectionAlgorithm(AgonicAlgorithm):
         QgsProcessingException
             If the step does not suit the section.
         """
-        if line.row in self._stations:
-            return self._stations[line.row]
+        key = line.row, step
+        if key in self._read:
+            return self._read[key]
         if not step:
             middle = sections.place(line.section, line.section.length / 2.0)
-            step = float(self.dem.cell_size(middle.lon, middle.lat)[0])
+            step = float(self._dem.cell_size(middle.lon, middle.lat)[0])
         if not step > 0.0:
             return line.section.start
         try:
-            self._stations[line.row] = sections.stations(line.section, step)
+            self._read[key] = sections.stations(line.section, step)
         except FieldDataError as error:
             message = tr("A step of {value} m does not suit section {name}, which is {length} m long.")
             values = {"value": f"{step:g}", "name": line.name, "length": round(error.values["length"])}
             raise QgsProcessingException(message.format(**values)) from error
-        return self._stations[line.row]
+        return self._read[key]
 
-    def outputs(self, parameters, context, feedback, inputs, added, kinds, map_crs):
+
+class Sections:
+    """The section lines of one run, and the ground along them.
+
+    Parameters
+    ----------
+    said : Said
+        With what :func:`section_lines` declares, DEM and HEIGHT_UNIT.
+    run : Run
+    feedback : QgsProcessingFeedback, optional
+        Default: the run's.
+
+    Attributes
+    ----------
+    source : QgsFeatureSource
+    crs : QgsCoordinateReferenceSystem
+    found : SectionLines
+    lines : list of SectionLine
+    dem : Dem or None
+    metres : float
+        In one unit of the heights that fields hold.
+    stations : callable
+        Distances at which the ground along a section is read: :meth:`Stations.at`.
+
+    Raises
+    ------
+    QgsProcessingException
+        If no section line leads anywhere.
+    """
+
+    def __init__(self, said, run, feedback=None):
+        self._said, self._run = said, run
+        self._feedback = run.feedback if feedback is None else feedback
+        self.source = run.source(said.SECTION)
+        self.crs = self.source.sourceCrs()
+        self.dem = run.dem(said.DEM) if feedback is None else said.DEM
+        self.metres = UNITS.get(said.HEIGHT_UNIT, 1.0)
+        self.stations = Stations(self.dem).at
+        self.found = self._read()
+        self.lines = self.found.lines
+
+    def _read(self):
+        found = read_section_lines(self.source, self._said.NAME_FIELD, self._feedback)
+        remarks = [remark for remark in found.notes.columns()["remark"] if remark]
+        if not found.lines:
+            if not found.ids:
+                raise QgsProcessingException(tr("There is no section line in the layer."))
+            raise QgsProcessingException(tr("No section line can be used: {reason}").format(reason=remarks[0]))
+        for remark in remarks:
+            self._feedback.pushWarning(tr("A section line was left out: {reason}").format(reason=remark))
+        if found.bulge > BULGE:
+            self._feedback.pushWarning(
+                tr(
+                    "Between its vertices a section runs along the shortest line on the ground, up to {value} m from "
+                    "the straight line that this layer's map shows. Add vertices where it must follow the drawn line."
+                ).format(value=round(found.bulge))
+            )
+        return found
+
+    def heights_at(self, lon, lat):
+        """Heights of the DEM at places in WGS 84; NaN in gaps and outside. Units: degrees in, metres out."""
+        return self.dem.sample(lon, lat, WGS84)
+
+    def outputs(self, inputs, added, kinds, tally):
         """Open the outputs, the one in section space and, where it is wanted, the one on the map.
 
         Parameters
@@ -191,26 +201,25 @@ class SectionAlgorithm(AgonicAlgorithm):
             Ours, from the data dictionary.
         kinds : tuple of Qgis.WkbType
             Of the geometry in section space and on the map.
-        map_crs : QgsCoordinateReferenceSystem
+        tally : Tally
 
         Returns
         -------
-        list of (Writer, bool)
-            Writers to be used as contexts, and whether they are for the map.
+        list of (Output, bool)
+            Outputs to be used as contexts, and whether they are for the map.
         """
-        wanted = [(self.OUTPUT_SECTION, kinds[0], section_space(), False)]
-        if self.given(parameters, self.OUTPUT_MAP):
-            wanted.append((self.OUTPUT_MAP, kinds[1], map_crs, True))
-        found, told = [], False
-        for key, kind, crs, on_map in wanted:
-            fields, renamed = output_fields(
-                inputs, added, short_names=is_shapefile(self.destination(parameters, key)), key_is_unique=False
-            )
-            if not told:
-                self.report_renamed(renamed, feedback)
-                told = True
-            found.append((Writer(self, parameters, key, context, feedback, fields, kind, crs), on_map))
-        return found
+        wanted = [(self._said.OUTPUT_SECTION, kinds[0], section_space(), False)]
+        if self._said.OUTPUT_MAP:
+            wanted.append((self._said.OUTPUT_MAP, kinds[1], self.crs, True))
+        return [
+            (self._run.output(place, inputs, added, geometry=kind, crs=crs, tally=tally), on_map)
+            for place, kind, crs, on_map in wanted
+        ]
+
+
+def counts(tally):
+    """The counts of a run in which rows may lie on no section."""
+    return {**counts_of(tally), OUTSIDE: tally.outside}
 
 
 class SectionTally(Tally):

@@ -8,6 +8,7 @@ from qgis.core import Qgis, QgsProject
 
 from ..base import AgonicAlgorithm
 from ..core.sheet_boxes import PAPERS
+from ..drawing.literal import literal
 from ..gis.copies import Store
 from ..gis.i18n import language, languages, tr
 from ..gis.units import has_codes
@@ -145,7 +146,7 @@ class MapSheet(AgonicAlgorithm):
             project = QgsProject()
             stack.callback(project.clear)
             project.setCrs(system)
-            project.setTitle(said.TITLE)
+            project.setTitle(literal(said.TITLE))
             store = Store(path, system, context)
             sheet = Sheet(said, run, page, Contents(store, page, run.say, run.warn), project)
             sheet.fill()

@@ -3,33 +3,22 @@
 from dataclasses import dataclass
 
 import numpy as np
-from qgis.core import (
-    Qgis,
-    QgsCoordinateReferenceSystem,
-    QgsGeometry,
-    QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterField,
-    QgsProcessingParameterFileDestination,
-    QgsProcessingParameterNumber,
-)
+from qgis.core import Qgis, QgsCoordinateReferenceSystem, QgsGeometry
 
-from ..base import DONE, READ, REJECTED, WARNED, AgonicAlgorithm
+from ..base import AgonicAlgorithm
 from ..core import compass_check
 from ..core.angles import difference
 from ..core.cells import is_empty, text_of
-from ..gis.columns import chunks, column_or_empty, output_rows, value_rows
+from ..core.rings import RUN
+from ..gis.columns import column_or_empty
 from ..gis.i18n import tr
-from ..gis.north_block import NorthBlock, north_refusal
-from ..gis.remarks import REJECTED as REJECTED_STATUS
-from ..gis.remarks import WARNING, Notes, Tally
-from ..gis.schema import output_fields
-from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal, known_declination
-from ..gis.sinks import Writer, is_shapefile
-from ..gis.survey import key_is_unique
-from ..parameters import norths as north_entries
+from ..gis.north_block import NorthBlock
+from ..gis.remarks import Notes
+from ..gis.sight_columns import BearingReader
+from ..parameters import TABLE, bearing_notation, column, layer, norths, number, report, sink
 from .compass_report import write_report
-from .known_lines import KnownLines, add_known_lines, known_lines_refusal
+from .known_lines import KnownLines, known_lines
+from .shared import bearing, sigma_bearing
 
 FIELDS = [
     "azim_read",
@@ -58,6 +47,8 @@ COMPASS_FIELDS = [
     "sig_drift",
     "first_date",
     "last_date",
+    "ring_set",
+    "decl_from",
     "status",
     "code",
     "remark",
@@ -83,6 +74,8 @@ class Sights:
     sigma_decl : ndarray
         Units: degrees.
     year : ndarray
+    ring_stated : ndarray of bool
+        Whether somebody stated the ring setting.
     """
 
     chunk: object
@@ -92,15 +85,13 @@ class Sights:
     decl: np.ndarray
     sigma_decl: np.ndarray
     year: np.ndarray
+    ring_stated: np.ndarray
 
 
 class CheckCompass(AgonicAlgorithm):
     """Index error, drift and suspicious readings of compasses."""
 
     ID, GROUP = "check_compass", "sightings"
-    INPUT, OUTPUT, COMPASSES, REPORT = "INPUT", "OUTPUT", "COMPASSES", "REPORT"
-    BEARING_FIELD, COMPASS_FIELD = "BEARING_FIELD", "COMPASS_FIELD"
-    SIGMA_BEARING, POINT_SIGMA = "SIGMA_BEARING", "POINT_SIGMA"
 
     def displayName(self):
         """Name in the toolbox."""
@@ -122,136 +113,95 @@ class CheckCompass(AgonicAlgorithm):
 
     # -- parameters ---------------------------------------------------------------------------------------------------
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add(
-            QgsProcessingParameterFeatureSource(self.INPUT, tr("Readings"), [Qgis.ProcessingSourceType.Vector]),
-            tr("A table or layer, one row a reading along a line between two known points."),
-        )
-        self.add(
-            QgsProcessingParameterField(self.BEARING_FIELD, tr("Bearing"), None, self.INPUT, optional=True),
-            tr("As read: a number, or text such as N45W."),
-        )
-        self.add(
-            QgsProcessingParameterField(self.COMPASS_FIELD, tr("Compass"), None, self.INPUT, optional=True),
-            tr("Which compass it was read with. Without a field all rows are of one compass."),
-        )
-        add_known_lines(self)
-        self.declare(north_entries())
-        add_bearing_notation(self)
-        self._add_sigma(
-            self.SIGMA_BEARING,
-            tr("Uncertainty of a reading"),
-            1.0,
-            tr("1-sigma, degrees. 1 is usual for a sighted bearing with a hand-held compass."),
-            least=0.01,
-        )
-        self._add_sigma(
-            self.POINT_SIGMA,
-            tr("Uncertainty of a known point"),
-            2.0,
-            tr("1-sigma in easting and in northing, metres; it matters on short lines."),
-        )
-        self.add(
-            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Readings checked")),
-            tr("The input's rows with the known azimuth, what would have to be added, and what was noticed."),
-        )
-        self.add(
-            QgsProcessingParameterFeatureSink(
-                self.COMPASSES, tr("Compasses"), Qgis.ProcessingSourceType.Vector, optional=True
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        return [
+            layer(
+                "INPUT",
+                tr("Readings"),
+                tr("A table or layer, one row a reading along a line between two known points."),
+                TABLE,
             ),
-            tr("A table with the index error, scatter and drift of each compass."),
-        )
-        self.add(
-            QgsProcessingParameterFileDestination(
-                self.REPORT, tr("Report"), tr("HTML files (*.html)"), optional=True, createByDefault=False
+            bearing(),
+            column(
+                "COMPASS_FIELD",
+                tr("Compass"),
+                tr("Which compass it was read with. Without a field all rows are of one compass."),
+                role="compass",
+                optional=True,
+                fill=True,
             ),
-            tr("The compasses, the readings that stand out, and how it was done."),
-        )
-        self.add_counts()
-
-    def _add_sigma(self, key, label, default, help_text, *, least=0.0):
-        kind = Qgis.ProcessingNumberParameterType.Double
-        self.add(
-            QgsProcessingParameterNumber(key, label, kind, defaultValue=default, minValue=least),
-            help_text,
-            advanced=True,
-        )
-
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        if not self.given(parameters, self.BEARING_FIELD):
-            return tr("BEARING_FIELD is needed: it holds the readings.")
-        return (
-            known_lines_refusal(self, parameters, context)
-            or bearing_refusal(self, parameters, context)
-            or north_refusal(self.said(parameters, context, north_entries()))
-        )
+            *known_lines(),
+            *norths(checks=True),
+            *bearing_notation(),
+            sigma_bearing(tr("Uncertainty of a reading"), least=0.01),
+            number(
+                "POINT_SIGMA",
+                tr("Uncertainty of a known point"),
+                tr("1-sigma in easting and in northing; it matters on short lines."),
+                default=2.0,
+                unit="m",
+                least=0.0,
+                advanced=True,
+            ),
+            sink(
+                "OUTPUT",
+                tr("Readings checked"),
+                tr("The input's rows with the known azimuth, what would have to be added, and what was noticed."),
+            ),
+            sink(
+                "COMPASSES",
+                tr("Compasses"),
+                tr("A table with the index error, scatter and drift of each compass."),
+                kind=Qgis.ProcessingSourceType.Vector,
+                optional=True,
+            ),
+            report(tr("The compasses, the readings that stand out, and how it was done.")),
+        ]
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, self.INPUT, context)
-        lines = KnownLines(self, parameters, context, feedback)
-        north = NorthBlock(self.said(parameters, context, north_entries()), lines.locator)
-        for chunk in chunks(source, feedback, fields=north.fields, geometry=False, start=5.0, stop=10.0):
-            north.survey(chunk)
-        if not feedback.isCanceled():
+        source, lines = run.source(said.INPUT), KnownLines(said, run)
+        north = NorthBlock(said, lines.locator)
+        reader = BearingReader(said, north)
+        for chunk in run.chunks(source, geometry=False, start=5.0, stop=10.0):
+            north.survey(chunk, lines.ends(chunk, Notes(len(chunk)))[0])
+        if not run.is_cancelled:
             north.refuse_undated()
-        reader = BearingReader(self, parameters, context)
-        fields, renamed = output_fields(
-            source.fields(),
-            FIELDS,
-            short_names=is_shapefile(self.destination(parameters, self.OUTPUT)),
-            key_is_unique=key_is_unique(source, self.parameterAsVectorLayer(parameters, self.INPUT, context), feedback),
-        )
-        self.report_renamed(renamed, feedback)
-        parts = [
-            self._sights(chunk, lines, north, reader, parameters, context)
-            for chunk in chunks(source, feedback, start=10.0, stop=60.0)
-        ]
+        parts = [self._sights(chunk, lines, north, reader, said) for chunk in run.chunks(source, start=10.0, stop=60.0)]
         compasses, about = self._compasses(parts)
-        tally = Tally()
-        writer = Writer(self, parameters, self.OUTPUT, context, feedback, fields, source.wkbType(), source.sourceCrs())
-        with writer:
+        with run.output(said.OUTPUT, source, FIELDS) as out:
             for part in parts:
-                if feedback.isCanceled():
+                if run.is_cancelled:
                     break
                 known = np.where(part.notes.rejected, np.nan, 1.0)
                 columns = {
                     name: column * known if isinstance(column, np.ndarray) else part.notes.kept(column)
                     for name, column in part.columns.items()
                 }
-                rows = output_rows(part.chunk, FIELDS, columns | part.notes.columns())
-                writer.add(part.chunk.geometries, rows)
-                tally.add(part.chunk.ids, part.notes)
-        result = {self.OUTPUT: writer.destination, self.REPORT: None}
-        if self.given(parameters, self.COMPASSES) and not feedback.isCanceled():
-            result |= self._write_compasses(parameters, context, feedback, compasses, about)
-        self._say(feedback, compasses, tally, north)
-        report = self.parameterAsFileOutput(parameters, self.REPORT, context)
-        if report and not feedback.isCanceled():
-            sigmas = [self.number(parameters, key, context) for key in (self.SIGMA_BEARING, self.POINT_SIGMA)]
-            write_report(self.run_outputs.file(report), tally, compasses | about.columns(), north, sigmas)
-            result[self.REPORT] = report
-        return result | {
-            READ: tally.read,
-            DONE: tally.done,
-            WARNED: tally.status[WARNING],
-            REJECTED: tally.status[REJECTED_STATUS],
-        }
+                out.add(part.chunk, columns, part.notes)
+        compasses |= about.columns()
+        if said.COMPASSES and not run.is_cancelled:
+            nowhere = QgsCoordinateReferenceSystem()
+            with run.output(said.COMPASSES, nowhere, COMPASS_FIELDS, geometry=Qgis.WkbType.NoGeometry) as table:
+                table.add_columns([QgsGeometry()] * len(compasses["compass"]), compasses)
+        self._say(run, compasses, [*reader.warnings(), *north.warnings()])
+        if said.REPORT and not run.is_cancelled:
+            sigmas = [said.SIGMA_BEARING, said.POINT_SIGMA]
+            write_report(run.file(said.REPORT), out.tally, compasses, north, sigmas, reader.warnings())
+        return out.counts
 
-    def _sights(self, chunk, lines, north, reader, parameters, context):
+    def _sights(self, chunk, lines, north, reader, said):
         """Hold the readings of a chunk against their lines."""
         notes = Notes(len(chunk))
-        azimuth = reader.read(chunk, self.field(parameters, self.BEARING_FIELD, context), notes)
+        azimuth = reader.read(chunk, said.BEARING_FIELD, notes)
         here, there = lines.ends(chunk, notes)
         known, length = compass_check.line_between(here.lon, here.lat, there.lon, there.lat)
         notes.add_where((length == 0.0) & ~notes.rejected, "same_point", rejects=True)
         corrected = north.correct(chunk, here, azimuth, ~notes.rejected, notes)
-        sigma_reading = self.number(parameters, self.SIGMA_BEARING, context)
-        sigma_line = compass_check.line_sigma(length, self.number(parameters, self.POINT_SIGMA, context))
+        sigma_reading, sigma_line = said.SIGMA_BEARING, compass_check.line_sigma(length, said.POINT_SIGMA)
         notes.add_where(
             (sigma_line > sigma_reading) & ~notes.rejected,
             "rough_line",
@@ -259,8 +209,8 @@ class CheckCompass(AgonicAlgorithm):
             length=np.round(length),
             sigma=np.round(sigma_line, 1),
         )
-        names, nameless = self._names(chunk, parameters, context)
-        if self.given(parameters, self.COMPASS_FIELD):
+        names, nameless = _names(chunk, said.COMPASS_FIELD)
+        if said.COMPASS_FIELD:
             notes.add_where(nameless & ~notes.rejected, "no_compass", rejects=False)
         gone = np.where(notes.rejected, np.nan, 1.0)
         columns = {
@@ -276,13 +226,9 @@ class CheckCompass(AgonicAlgorithm):
             "decl_from": corrected.decl_from.tolist(),
             "read_date": corrected.read_date,
         }
-        decl = known_declination(chunk, here, north, corrected.decl)
-        return Sights(chunk, notes, names, columns, decl, corrected.sigma, north.dates.years(chunk))
-
-    def _names(self, chunk, parameters, context):
-        cells = column_or_empty(chunk, self.field(parameters, self.COMPASS_FIELD, context))
-        nameless = np.array([is_empty(cell) for cell in cells], dtype=bool)
-        return ["" if empty else text_of(cell) for cell, empty in zip(cells, nameless, strict=True)], nameless
+        decl = north.known_declination(chunk, here, corrected.decl)
+        stated = (corrected.ring_from != RUN) | (said.RING_SET != 0.0) | said.named("RING_SET")
+        return Sights(chunk, notes, names, columns, decl, corrected.sigma, north.years(chunk), stated)
 
     # -- compasses ----------------------------------------------------------------------------------------------------
 
@@ -298,6 +244,9 @@ class CheckCompass(AgonicAlgorithm):
             for name in ("decl", "sigma_decl", "year")
         )
         dates = [date for part in parts for date in part.columns["read_date"]]
+        ring = np.concatenate([part.columns["ring_set"] for part in parts]) if parts else np.empty(0)
+        stated = np.concatenate([part.ring_stated for part in parts]) if parts else np.empty(0, dtype=bool)
+        sources = np.array([name for part in parts for name in part.columns["decl_from"]], dtype=object)
         off, sigma = together["to_add"], together["sig_add"]
         found = dict.fromkeys(names.tolist())
         notes, columns = Notes(len(found)), {name: [] for name in COMPASS_FIELDS[:-3]}
@@ -322,8 +271,9 @@ class CheckCompass(AgonicAlgorithm):
             known_dates = [dates[one] for one in used if dates[one] is not None]
             cells = [name or None, len(own), index.count, index.error, index.sigma, index.spread, index.drift]
             cells += [index.drift_sigma, min(known_dates, default=None), max(known_dates, default=None)]
-            for column, cell in zip(columns.values(), cells, strict=True):
-                column.append(cell)
+            cells += [_one_ring(ring[used], stated[used]), _sources(sources[used])]
+            for held, cell in zip(columns.values(), cells, strict=True):
+                held.append(cell)
         self._hand_back(parts, apart, slips, far, scatter)
         return {name: _array(column) for name, column in columns.items()}, notes
 
@@ -362,26 +312,35 @@ class CheckCompass(AgonicAlgorithm):
                 sigma=np.round(scatter[rows], 1),
             )
 
-    def _write_compasses(self, parameters, context, feedback, columns, notes):
-        fields, _ = output_fields([], COMPASS_FIELDS, short_names=False, key_is_unique=True)
-        nowhere = QgsCoordinateReferenceSystem()
-        writer = Writer(self, parameters, self.COMPASSES, context, feedback, fields, Qgis.WkbType.NoGeometry, nowhere)
-        with writer:
-            rows = value_rows(COMPASS_FIELDS, columns | notes.columns())
-            writer.add([QgsGeometry()] * len(rows), rows)
-        return {self.COMPASSES: writer.destination}
-
-    def _say(self, feedback, columns, tally, north):
-        tally.report(feedback)
-        for _, sentence in north.warnings():
-            feedback.pushWarning(sentence)
+    @staticmethod
+    def _say(run, columns, warnings):
+        for _, sentence in warnings:
+            run.warn(sentence)
         for name, error, sigma in zip(columns["compass"], columns["index_err"], columns["sig_index"], strict=True):
             if not np.isnan(error):
-                feedback.pushInfo(
+                run.say(
                     tr("{compass}: add {error} ± {sigma} degrees to its readings.").format(
                         compass=name or tr("Compass"), error=f"{error:.1f}", sigma=f"{sigma:.1f}"
                     )
                 )
+
+
+def _names(chunk, field):
+    """Names of the compasses, and which rows name none."""
+    cells = column_or_empty(chunk, field)
+    nameless = np.array([is_empty(cell) for cell in cells], dtype=bool)
+    return ["" if empty else text_of(cell) for cell, empty in zip(cells, nameless, strict=True)], nameless
+
+
+def _one_ring(ring, stated):
+    """The ring setting of a check, None where nobody stated one, or where readings had different ones."""
+    known = np.unique(np.round(ring[np.isfinite(ring)], 2))
+    return float(known[0]) if len(known) == 1 and stated.all() else None
+
+
+def _sources(names):
+    """Where the declinations of a check are from."""
+    return "; ".join(sorted({name for name in names if name})) or None
 
 
 def _array(column):

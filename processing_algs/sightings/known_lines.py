@@ -1,78 +1,91 @@
 """Lines between known points: by the names of their ends, or by the coordinates of their ends."""
 
 import numpy as np
-from qgis.core import (
-    QgsCoordinateReferenceSystem,
-    QgsProcessingParameterCrs,
-    QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterField,
-)
+from qgis.core import QgsCoordinateReferenceSystem
 
-from ..base import POINTS as POINT_LAYERS
 from ..core.cells import is_empty, text_of
-from ..gis.columns import chunks, column_or_empty, numbers
+from ..core.places import places_at
+from ..gis.columns import column_or_empty, numbers
 from ..gis.i18n import tr
 from ..gis.places import Locator
-from ..gis.sight_columns import places_at
+from ..gis.point_rows import PointRows
+from ..gis.remarks import Notes
+from ..parameters import POINTS, column, crs, layer, rule
+from .shared import nowhere
 
-INPUT = "INPUT"
-POINTS, POINT_FIELD, FROM_FIELD, TO_FIELD = "POINTS", "POINT_FIELD", "FROM_FIELD", "TO_FIELD"
-FROM_X, FROM_Y, TO_X, TO_Y, CRS = "FROM_X_FIELD", "FROM_Y_FIELD", "TO_X_FIELD", "TO_Y_FIELD", "CRS"
-BY_NAME, BY_COORDINATES = (POINTS, POINT_FIELD, FROM_FIELD, TO_FIELD), (FROM_X, FROM_Y, TO_X, TO_Y, CRS)
+BY_NAME = ("POINTS", "POINT_FIELD", "FROM_FIELD", "TO_FIELD")
+BY_COORDINATES = ("FROM_X_FIELD", "FROM_Y_FIELD", "TO_X_FIELD", "TO_Y_FIELD", "CRS")
 
 
-def add_known_lines(algorithm):
-    """Add the parameters."""
-
-    def column(key, label, help_text, layer=INPUT, *, advanced=False):
-        algorithm.add(QgsProcessingParameterField(key, label, None, layer, optional=True), help_text, advanced=advanced)
-
-    algorithm.add(
-        QgsProcessingParameterFeatureSource(POINTS, tr("Known points"), POINT_LAYERS, optional=True),
-        tr("Points whose places are known well, such as survey marks, peaks or crossings; each has a name."),
-    )
-    column(POINT_FIELD, tr("Names of the known points"), tr("The field of the known points that names them."), POINTS)
-    column(FROM_FIELD, tr("Where the compass stood"), tr("Name of a known point."))
-    column(TO_FIELD, tr("What was sighted"), tr("Name of another known point."))
+def known_lines():
+    """The ends of the lines: by names of known points, or by coordinates in each row."""
     both = tr("Instead of names: coordinates in each row. All four fields and CRS are needed.")
-    for key, label in (
-        (FROM_X, tr("Easting where the compass stood")),
-        (FROM_Y, tr("Northing where the compass stood")),
-        (TO_X, tr("Easting of what was sighted")),
-        (TO_Y, tr("Northing of what was sighted")),
-    ):
-        column(key, label, both, advanced=True)
-    algorithm.add(
-        QgsProcessingParameterCrs(CRS, tr("CRS of the coordinates"), optional=True),
-        tr("What the coordinates in the four fields are counted in."),
-        advanced=True,
+    by_coordinates = (
+        ("FROM_X_FIELD", tr("Easting where the compass stood")),
+        ("FROM_Y_FIELD", tr("Northing where the compass stood")),
+        ("TO_X_FIELD", tr("Easting of what was sighted")),
+        ("TO_Y_FIELD", tr("Northing of what was sighted")),
     )
+    return [
+        layer(
+            "POINTS",
+            tr("Known points"),
+            tr("Points whose places are known well, such as survey marks, peaks or crossings; each has a name."),
+            POINTS,
+            optional=True,
+        ),
+        column(
+            "POINT_FIELD",
+            tr("Names of the known points"),
+            tr("The field of the known points that names them."),
+            "POINTS",
+            role="name",
+            optional=True,
+            fill=True,
+        ),
+        column(
+            "FROM_FIELD",
+            tr("Where the compass stood"),
+            tr("Name of a known point."),
+            role="from_station",
+            optional=True,
+            fill=True,
+        ),
+        column(
+            "TO_FIELD",
+            tr("What was sighted"),
+            tr("Name of another known point."),
+            role="to_station",
+            optional=True,
+            fill=True,
+        ),
+        *(column(key, label, both, optional=True, advanced=True) for key, label in by_coordinates),
+        crs(
+            "CRS",
+            tr("CRS of the coordinates"),
+            tr("What the coordinates in the four fields are counted in."),
+            advanced=True,
+        ),
+        rule(_refusal),
+    ]
 
 
-def known_lines_refusal(algorithm, parameters, context):
-    """Why these parameters do not tell the ends of the lines: a sentence, or None."""
-    named = [key for key in BY_NAME if algorithm.given(parameters, key)]
-    counted = [key for key in BY_COORDINATES if algorithm.given(parameters, key)]
+def _refusal(said):
+    named, counted = ([key for key in keys if said[key] is not None] for keys in (BY_NAME, BY_COORDINATES))
     if named and counted:
         return tr(
             "Tell the ends of the lines by names ({names}) or by coordinates ({coordinates}), not by both."
         ).format(names=", ".join(BY_NAME), coordinates=", ".join(BY_COORDINATES))
-    wanted = BY_COORDINATES if counted else BY_NAME
-    missing = [key for key in wanted if not algorithm.given(parameters, key)]
+    missing = [key for key in (BY_COORDINATES if counted else BY_NAME) if said[key] is None]
     if missing:
         return tr("To know the ends of the lines, {missing} is needed too.").format(missing=", ".join(missing))
-    if Locator(_crs(algorithm, parameters, context)).projection is None:
-        return tr("{key}: there is no coordinate reference system that leads to places on Earth.").format(
-            key=CRS if counted else POINTS
-        )
-    return None
+    return nowhere("CRS" if counted else "POINTS", _crs(said))
 
 
-def _crs(algorithm, parameters, context):
-    if algorithm.given(parameters, CRS):
-        return algorithm.parameterAsCrs(parameters, CRS, context)
-    points = algorithm.parameterAsSource(parameters, POINTS, context)
-    return QgsCoordinateReferenceSystem() if points is None else points.sourceCrs()
+def _crs(said):
+    if said.CRS is not None:
+        return said.CRS
+    return QgsCoordinateReferenceSystem() if said.POINTS is None else said.POINTS.crs
 
 
 class KnownLines:
@@ -80,8 +93,9 @@ class KnownLines:
 
     Parameters
     ----------
-    algorithm, parameters, context, feedback
-        Of the run.
+    said : Said
+        With what :func:`known_lines` declares.
+    run : Run
 
     Attributes
     ----------
@@ -89,23 +103,26 @@ class KnownLines:
         Of the CRS in which the ends are known.
     """
 
-    def __init__(self, algorithm, parameters, context, feedback):
-        self.locator = Locator(_crs(algorithm, parameters, context))
-        self._fields = {key: algorithm.field(parameters, key, context) for key in (*BY_NAME[1:], *BY_COORDINATES[:4])}
-        self._places, self._twice = {}, set()
-        if algorithm.given(parameters, POINTS):
-            self._read(algorithm.source(parameters, POINTS, context), feedback)
+    def __init__(self, said, run):
+        self.locator, self._said = Locator(_crs(said)), said
+        self._places, self._twice, self._doubts = {}, set(), {}
+        if said.POINTS is not None:
+            self._read(run, run.source(said.POINTS))
 
-    def _read(self, source, feedback):
-        for chunk in chunks(source, feedback, stop=5.0):
-            places = self.locator.places(chunk)
-            names = column_or_empty(chunk, self._fields[POINT_FIELD])
-            for name, x, y in zip(names, places.x, places.y, strict=True):
+    def _read(self, run, source):
+        looked = PointRows(run, source, run.locator(source), what="POINTS")
+        for chunk in run.chunks(source, stop=5.0):
+            places, notes = self.locator.places(chunk), Notes(len(chunk))
+            looked.note_places(places, notes)
+            names = column_or_empty(chunk, self._said.POINT_FIELD)
+            for row, (name, x, y) in enumerate(zip(names, places.x, places.y, strict=True)):
                 if is_empty(name) or np.isnan(x):
                     continue
                 place = float(x), float(y)
+                self._doubts.setdefault(text_of(name), notes.found.get(row, {}))
                 if self._places.setdefault(text_of(name), place) != place:
                     self._twice.add(text_of(name))
+        looked.tell()
 
     def ends(self, chunk, notes):
         """Where the lines of a chunk start and end; rows whose ends are not known are rejected.
@@ -120,11 +137,11 @@ class KnownLines:
         tuple of (Places, Places)
             NaN where not known.
         """
-        if self._fields[FROM_FIELD]:
-            found = [self._named(chunk, self._fields[key], notes) for key in (FROM_FIELD, TO_FIELD)]
+        if self._said.FROM_FIELD:
+            found = [self._named(chunk, self._said[key], notes) for key in ("FROM_FIELD", "TO_FIELD")]
         else:
-            found = [self._counted(chunk, keys) for keys in ((FROM_X, FROM_Y), (TO_X, TO_Y))]
-        here, there = (places_at(self.locator, *pair) for pair in found)
+            found = [self._counted(chunk, keys, notes) for keys in (BY_COORDINATES[:2], BY_COORDINATES[2:4])]
+        here, there = (places_at(self.locator.projection, *pair) for pair in found)
         lost = np.isnan(here.lon) | np.isnan(there.lon)
         notes.add_where(lost & ~notes.rejected, "no_position", rejects=True)
         return here, there
@@ -139,7 +156,16 @@ class KnownLines:
                 notes.add(row, "point_unknown", rejects=True, value=name)
             else:
                 x[row], y[row] = self._places[name]
+                for one in self._doubts[name].values():
+                    notes.add(row, one.code, rejects=False, **one.values)
         return x, y
 
-    def _counted(self, chunk, keys):
-        return [numbers(chunk.column(self._fields[key]), len(chunk))[0] for key in keys]
+    def _counted(self, chunk, keys, notes):
+        columns = []
+        for key in keys:
+            name = self._said[key]
+            values, bad = numbers(chunk.column(name), len(chunk))
+            for row in np.flatnonzero(bad).tolist():
+                notes.add(row, "no_coordinate", value=column_or_empty(chunk, name)[row], column_name=name)
+            columns.append(values)
+        return columns

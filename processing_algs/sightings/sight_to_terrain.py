@@ -3,37 +3,34 @@
 from contextlib import ExitStack
 
 import numpy as np
-from qgis.core import (
-    Qgis,
-    QgsGeometry,
-    QgsPoint,
-    QgsProcessingParameterEnum,
-    QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterField,
-    QgsProcessingParameterNumber,
-)
+from qgis.core import Qgis, QgsGeometry, QgsPoint
 
-from ..base import DONE, POINTS, READ, REJECTED, WARNED, AgonicAlgorithm
+from ..base import AgonicAlgorithm
 from ..core import rays
-from ..core.cells import is_empty, text_of
+from ..core.bearings import read_vertical_angles
 from ..core.norths import from_local
 from ..drawing.sight_layers import style_rays, style_sighted
-from ..gis.columns import chunks, column_or_empty, numbers, output_rows
+from ..gis.columns import numbers
 from ..gis.dem import WGS84
-from ..gis.dem_block import add_dem, add_height_unit, field_unit, open_dem
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
-from ..gis.north_block import NorthBlock, north_refusal
+from ..gis.north_block import NorthBlock
 from ..gis.places import Locator
-from ..gis.remarks import REJECTED as REJECTED_STATUS
-from ..gis.remarks import WARNING, Notes, Tally
-from ..gis.schema import output_fields
-from ..gis.sight_columns import BearingReader, add_bearing_notation, bearing_refusal
+from ..gis.point_rows import note_off_ground
+from ..gis.remarks import Notes, Tally
+from ..gis.sight_columns import BearingReader
 from ..gis.sight_ground import SightGround
-from ..gis.sinks import Writer, is_shapefile
-from ..gis.survey import key_is_unique
-from ..parameters import norths as north_entries
+from ..parameters import POINTS, bearing_notation, column, dem, height_unit, layer, norths, number, sink
+from .shared import (
+    PLACE_SIGMA,
+    angle_means,
+    bearing,
+    eye_height,
+    refraction,
+    sigma_angle,
+    sigma_bearing,
+    station_sigma,
+)
 
 FIELDS = [
     "azim_read",
@@ -58,23 +55,13 @@ FIELDS = [
 ]
 CHUNK = 2000  # sights; at this size a cancel acts within a second
 VERTEX = 500.0  # metres between the vertices of a drawn ray, which bends a little
-FAR_OFF = 30.0  # metres between a station's height and the DEM from which on another unit is suspected
 NEAR = 2.0  # cells
-NULL_ANGLES = (-999.0, -9999.0, 999.0, 9999.0)  # -9 and -99 may be angles
 
 
 class SightToTerrain(AgonicAlgorithm):
     """Where sights from stations first meet the ground of a DEM."""
 
     ID, GROUP = "sight_to_terrain", "sightings"
-    INPUT, OUTPUT, RAYS = "INPUT", "OUTPUT", "RAYS"
-    BEARING_FIELD, ANGLE_FIELD, ANGLE_MEANS = "BEARING_FIELD", "ANGLE_FIELD", "ANGLE_MEANS"
-    EYE_HEIGHT, EYE_FIELD, MAX_RANGE = "EYE_HEIGHT", "EYE_FIELD", "MAX_RANGE"
-    SIGMA_BEARING, SIGMA_ANGLE, REFRACTION = "SIGMA_BEARING", "SIGMA_ANGLE", "REFRACTION"
-
-    def __init__(self):
-        super().__init__()
-        self.dem = None
 
     def displayName(self):
         """Name in the toolbox."""
@@ -98,195 +85,128 @@ class SightToTerrain(AgonicAlgorithm):
 
     # -- parameters ---------------------------------------------------------------------------------------------------
 
-    def initAlgorithm(self, configuration=None):  # noqa: ARG002
-        """Declare parameters and outputs."""
-        self.add(
-            QgsProcessingParameterFeatureSource(self.INPUT, tr("Stations, one row a sight"), POINTS),
-            tr("Points you sighted from. Positions are taken from the geometry."),
-        )
-        self._column(self.BEARING_FIELD, tr("Bearing"), tr("As read: a number, or text such as N45W."))
-        self._column(self.ANGLE_FIELD, tr("Vertical angle"), tr("As read with the clinometer of the compass."))
-        self.add(
-            QgsProcessingParameterEnum(
-                self.ANGLE_MEANS,
-                tr("What the vertical angle is (choose one)"),
-                list(rays.ANGLE_MEANS),
-                usesStaticStrings=True,
+    def parameters(self):
+        """Entries, in the order of the dialog."""
+        return [
+            layer(
+                "INPUT",
+                tr("Stations, one row a sight"),
+                tr("Points you sighted from. Positions are taken from the geometry."),
+                POINTS,
+            ),
+            bearing(),
+            column(
+                "ANGLE_FIELD", tr("Vertical angle"), tr("As read with the clinometer of the compass."), role="slope"
+            ),
+            angle_means(tr("What the vertical angle is (choose one)"), ""),
+            *dem(tr("Heights of the ground that the sights meet.")),
+            height_unit(),
+            *norths(height_help=tr("Height of the ground at the station; where it is empty, that of the DEM.")),
+            eye_height(least=0.0),
+            column(
+                "EYE_FIELD",
+                tr("Height of the eye of each row"),
+                tr("Metres. Empty rows use the one above."),
                 optional=True,
             ),
-            tr(
-                "degrees_up: degrees above the horizon, negative below. zenith: degrees from straight up. percent: "
-                "rise over run."
+            number(
+                "MAX_RANGE",
+                tr("Longest range"),
+                tr("No sight is followed farther."),
+                default=20_000.0,
+                unit="m",
+                least=1.0,
             ),
-        )
-        add_dem(self, tr("Heights of the ground that the sights meet."))
-        add_height_unit(self)
-        self.declare(
-            north_entries(
-                height_help=tr(
-                    "Height of the ground at the station, in the unit of heights; where it is empty, that of the DEM."
-                ),
-            )
-        )
-        self._number(self.EYE_HEIGHT, tr("Height of the eye"), 1.6, tr("Metres above the ground."), least=0.0)
-        self._column(self.EYE_FIELD, tr("Height of the eye of each row"), tr("Metres. Empty rows use the one above."))
-        self._number(
-            self.MAX_RANGE, tr("Longest range"), 20_000.0, tr("Metres; no sight is followed farther."), least=1.0
-        )
-        add_bearing_notation(self)
-        self._number(
-            self.SIGMA_BEARING,
-            tr("Uncertainty of a bearing"),
-            1.0,
-            tr("1-sigma, degrees. 1 is usual for a sighted bearing with a hand-held compass."),
-            least=0.0,
-            advanced=True,
-        )
-        self._number(
-            self.SIGMA_ANGLE,
-            tr("Uncertainty of a vertical angle"),
-            0.5,
-            tr("1-sigma, degrees."),
-            least=0.0,
-            advanced=True,
-        )
-        self._number(
-            self.REFRACTION,
-            tr("Refraction"),
-            rays.REFRACTION,
-            tr("Curvature of a ray of light over that of the Earth; it matters for heights over long legs."),
-            least=-5.0,
-            advanced=True,
-        )
-        self.add(
-            QgsProcessingParameterFeatureSink(self.OUTPUT, tr("Sighted places"), Qgis.ProcessingSourceType.VectorPoint),
-            tr("A point with its height where each sight first meets the ground."),
-        )
-        self.add(
-            QgsProcessingParameterFeatureSink(
-                self.RAYS, tr("Rays"), Qgis.ProcessingSourceType.VectorLine, optional=True, createByDefault=False
+            *bearing_notation(),
+            sigma_bearing(tr("Uncertainty of a bearing")),
+            sigma_angle(),
+            refraction(
+                tr("Curvature of a ray of light over that of the Earth; it matters for heights over long legs."),
+                least=-5.0,
             ),
-            tr("The sights as lines with heights, from the eye to where they end, also where they meet nothing."),
-        )
-        self.add_counts()
+            sink(
+                "OUTPUT",
+                tr("Sighted places"),
+                tr("A point with its height where each sight first meets the ground."),
+                kind=Qgis.ProcessingSourceType.VectorPoint,
+            ),
+            sink(
+                "RAYS",
+                tr("Rays"),
+                tr("The sights as lines with heights, from the eye to where they end, also where they meet nothing."),
+                kind=Qgis.ProcessingSourceType.VectorLine,
+                optional=True,
+                create=False,
+            ),
+        ]
 
-    def _column(self, key, label, help_text):
-        self.add(QgsProcessingParameterField(key, label, None, self.INPUT, optional=True), help_text)
-
-    def _number(self, key, label, default, help_text, *, least, advanced=False):
-        kind = Qgis.ProcessingNumberParameterType.Double
-        self.add(
-            QgsProcessingParameterNumber(key, label, kind, defaultValue=default, minValue=least),
-            help_text,
-            advanced=advanced,
-        )
-
-    def refusal(self, parameters, context):
-        """Why these parameters cannot run together: a sentence, or None."""
-        for key in (self.BEARING_FIELD, self.ANGLE_FIELD):
-            if not self.given(parameters, key):
-                return tr("{key} is needed.").format(key=key)
-        if not self.given(parameters, self.ANGLE_MEANS):
-            return tr("ANGLE_FIELD is given, so ANGLE_MEANS must say what the angle is.")
-        source = self.parameterAsSource(parameters, self.INPUT, context)
-        if source is not None and Locator(source.sourceCrs()).projection is None:
+    def refusal(self, said):
+        """Why what was said cannot run together: a sentence, or None."""
+        if Locator(said.INPUT.crs).projection is None:
             return tr("The layer has no coordinate reference system that leads to places on Earth.")
-        return bearing_refusal(self, parameters, context) or north_refusal(
-            self.said(parameters, context, north_entries())
-        )
-
-    def ready(self, parameters, context, feedback):
-        """Open the DEM, which only this thread may touch."""
-        self.dem = open_dem(self, parameters, context, feedback)
+        return None
 
     # -- the run ------------------------------------------------------------------------------------------------------
 
-    def work(self, parameters, context, feedback):
+    def work(self, said, run):
         """Run."""
-        source = self.source(parameters, self.INPUT, context)
-        locator, shapes = Locator(source.sourceCrs()), MapShapes(source.sourceCrs())
-        north = NorthBlock(self.said(parameters, context, north_entries()), locator)
-        for chunk in chunks(source, feedback, fields=north.fields, geometry=False, stop=5.0):
+        source, ground = run.source(said.INPUT), run.dem(said.DEM)
+        locator, shapes = run.locator(source), MapShapes(source.sourceCrs())
+        north = NorthBlock(said, locator)
+        reader = BearingReader(said, north)
+        for chunk in run.chunks(source, fields=north.fields, stop=5.0):
             north.survey(chunk)
-            if north.surveyed:
-                break
-        if not feedback.isCanceled():
+        if not run.is_cancelled:
             north.refuse_undated()
-        reader, ground = BearingReader(self, parameters, context), SightGround(self.dem)
-        tally = Tally()
+        tops, tally = SightGround(ground), Tally()
         with ExitStack() as outputs:
-            writers = self._writers(parameters, context, feedback, source, outputs)
-            for chunk in chunks(source, feedback, start=5.0, size=CHUNK):
+            kind = Qgis.WkbType.PointZ
+            points = outputs.enter_context(run.output(said.OUTPUT, source, FIELDS, geometry=kind, tally=tally))
+            lines = None
+            if said.RAYS:
+                kind = Qgis.WkbType.LineStringZ
+                lines = outputs.enter_context(run.output(said.RAYS, source, FIELDS, geometry=kind))
+            for chunk in run.chunks(source, start=5.0, size=CHUNK):
                 notes = Notes(len(chunk))
-                places = locator.places(chunk)
-                columns, sights = self._sights(chunk, places, north, reader, ground, parameters, context, notes)
-                rows = output_rows(chunk, FIELDS, columns | notes.columns())
-                for writer, draw in writers:
-                    writer.add(draw(shapes, sights), rows)
-                tally.add(chunk.ids, notes)
-        tally.report(feedback)
-        for _, sentence in north.warnings():
-            feedback.pushWarning(sentence)
-        self.style(context, writers[0][0].destination, style_sighted)
-        result = {self.OUTPUT: writers[0][0].destination}
-        if len(writers) > 1:
-            self.style(context, writers[1][0].destination, style_rays)
-            result[self.RAYS] = writers[1][0].destination
-        return result | {
-            READ: tally.read,
-            DONE: tally.done,
-            WARNED: tally.status[WARNING],
-            REJECTED: tally.status[REJECTED_STATUS],
-        }
+                columns, sights = self._sights(chunk, locator, north, reader, (ground, tops), said, notes)
+                points.add(chunk, columns, notes, _points(shapes, sights))
+                if lines:
+                    lines.add(chunk, columns, notes, _lines(shapes, sights))
+        for _, sentence in [*reader.warnings(), *north.warnings()]:
+            run.warn(sentence)
+        run.style(points, style_sighted)
+        if lines:
+            run.style(lines, style_rays)
+        return points.counts
 
-    def _writers(self, parameters, context, feedback, source, outputs):
-        """Open the outputs within a stack of contexts: each writer with what draws its geometries."""
-        unique = key_is_unique(source, self.parameterAsVectorLayer(parameters, self.INPUT, context), feedback)
-        wanted = [(self.OUTPUT, Qgis.WkbType.PointZ, _points)]
-        if self.given(parameters, self.RAYS):
-            wanted.append((self.RAYS, Qgis.WkbType.LineStringZ, _lines))
-        found = []
-        for key, kind, draw in wanted:
-            fields, renamed = output_fields(
-                source.fields(),
-                FIELDS,
-                short_names=is_shapefile(self.destination(parameters, key)),
-                key_is_unique=unique,
-            )
-            if not found:
-                self.report_renamed(renamed, feedback)
-            writer = Writer(self, parameters, key, context, feedback, fields, kind, source.sourceCrs())
-            found.append((outputs.enter_context(writer), draw))
-        return found
-
-    def _sights(self, chunk, places, north, reader, ground, parameters, context, notes):
+    def _sights(self, chunk, locator, north, reader, grounds, said, notes):
         """Follow the sights of a chunk: columns of the output, and how the rays lie."""
-        count = len(chunk)
-        azimuth = reader.read(chunk, self.field(parameters, self.BEARING_FIELD, context), notes)
-        elevation = self._elevation(chunk, parameters, context, notes)
+        count, places = len(chunk), locator.places(chunk)
+        ground, tops = grounds
+        azimuth = reader.read(chunk, said.BEARING_FIELD, notes)
+        elevation = self._elevation(chunk, said, notes)
         notes.add_where(np.isnan(places.lon) & ~notes.rejected, "no_position", rejects=True)
+        eye = self._eye(chunk, places, ground, north, said, notes)
         corrected = north.correct(chunk, places, azimuth, ~notes.rejected, notes)
-        eye = self._eye(chunk, places, parameters, context, notes)
         going = np.flatnonzero(~notes.rejected)
-        refraction = self.number(parameters, self.REFRACTION, context)
-        sigma = self.number(parameters, self.SIGMA_ANGLE, context)
+        sigma, bend = said.SIGMA_ANGLE, said.REFRACTION
         found = rays.sight_ground(
-            ground,
+            tops,
             places.lon[going],
             places.lat[going],
             corrected.true[going],
             eye[going],
             elevation[going],
             sigma=sigma,
-            longest=self.number(parameters, self.MAX_RANGE, context),
-            refraction=refraction,
+            longest=said.MAX_RANGE,
+            refraction=bend,
         )
         reach, low, high, end = np.full((4, count), np.nan)
         how = np.full(count, rays.HIT)
         grazing = np.zeros(count, dtype=bool)
         reach[going], low[going], high[going], end[going] = found.range, found.low, found.high, found.end
         how[going], grazing[going] = found.how, found.grazing
-        self._note(notes, places, how, grazing, (reach, low, high, end))
+        self._note(notes, ground, places, how, grazing, (reach, low, high, end))
         gone = np.where(notes.rejected, np.nan, 1.0)
         reach = reach * gone
         tilt = np.radians(elevation)
@@ -300,54 +220,39 @@ class SightToTerrain(AgonicAlgorithm):
             "range": reach,
             "range_lo": low * gone,
             "range_hi": high * gone,
-            "elev": eye + rays.rise(reach, elevation, refraction),
-            "sig_across": reach
-            * np.radians(np.hypot(self.number(parameters, self.SIGMA_BEARING, context), corrected.sigma)),
+            "elev": eye + rays.rise(reach, elevation, bend),
+            "sig_across": reach * np.radians(np.hypot(said.SIGMA_BEARING, corrected.sigma)),
             "sig_elev": reach * np.radians(sigma) / np.cos(tilt) ** 2,
-            "curv_refr": rays.curvature_and_refraction(reach, refraction),
+            "curv_refr": rays.curvature_and_refraction(reach, bend),
             "decl_from": notes.kept(corrected.decl_from),
             "read_date": notes.kept(corrected.read_date),
             "method": notes.kept(["sighting"] * count),
         }
-        return columns, (places, corrected.true, eye, elevation, reach, end, refraction)
+        return columns, (places, corrected.true, eye, elevation, reach, end, bend)
 
-    def _elevation(self, chunk, parameters, context, notes):
+    @staticmethod
+    def _elevation(chunk, said, notes):
         """Elevation angles, NaN in rows that are rejected for them."""
-        field, means = (
-            self.field(parameters, self.ANGLE_FIELD, context),
-            self.word(parameters, self.ANGLE_MEANS, context),
-        )
-        angle, bad = numbers(chunk.column(field), len(chunk))
-        angle = np.where(np.isin(angle, NULL_ANGLES), np.nan, angle)
-        up = rays.elevation_angle(angle, means)
-        cells = column_or_empty(chunk, field)
-        written = np.array(["" if is_empty(cell) else text_of(cell) for cell in cells], dtype=object)
-        low, high = (np.full(len(chunk), f"{limit:.6g}", dtype=object) for limit in rays.angle_limits(means))
-        name = np.full(len(chunk), "dip", dtype=object)
-        notes.add_where(np.isnan(angle) & ~bad, "null_value", rejects=True, column=name, value=written)
-        wrong = bad | (np.isnan(up) & ~np.isnan(angle))
-        notes.add_where(wrong, "slope_range", rejects=True, value=written, low=low, high=high)
-        return up
+        field, means = said.ANGLE_FIELD, said.ANGLE_MEANS
+        return read_vertical_angles(chunk.column(field), means, notes, needed=True)
 
-    def _eye(self, chunk, places, parameters, context, notes):
+    @staticmethod
+    def _eye(chunk, places, dem, north, said, notes):
         """Heights of the eyes; rows without one are rejected."""
-        above, bad = numbers(chunk.column(self.field(parameters, self.EYE_FIELD, context)), len(chunk))
-        above = np.where(
-            np.isnan(above) | bad | (above < 0.0), self.number(parameters, self.EYE_HEIGHT, context), above
-        )
-        ground = self.dem.sample(places.lon, places.lat, WGS84)
+        above, bad = numbers(chunk.column(said.EYE_FIELD), len(chunk))
+        above = np.where(np.isnan(above) | bad | (above < 0.0), said.EYE_HEIGHT, above)
+        ground = dem.sample(places.lon, places.lat, WGS84)
         notes.add_where(np.isnan(ground) & ~notes.rejected, "dem_gap", rejects=True)
-        own, bad = numbers(chunk.column(self.field(parameters, "HEIGHT_FIELD", context)), len(chunk))
-        own = np.where(bad, np.nan, own) * field_unit(self, parameters, context)
-        off = own - ground
+        own = north.heights(chunk, notes)
         eye = np.where(np.isnan(own), ground, own) + above
         below = (eye < ground - 1e-6) & ~notes.rejected
         notes.add_where(below, "below_ground", rejects=True, value=np.round(ground - eye, 1))
-        far = (np.abs(off) > FAR_OFF) & ~notes.rejected
-        notes.add_where(far, "height_off_dem", rejects=False, value=np.round(off))
+        slope = dem.slope(places.lon, places.lat, PLACE_SIGMA)
+        note_off_ground(own, ground, station_sigma(slope), north.say.heights, notes)
         return eye
 
-    def _note(self, notes, places, how, grazing, distances):
+    @staticmethod
+    def _note(notes, dem, places, how, grazing, distances):
         """Note how rays ended."""
         reach, low, high, end = distances
         notes.add_where(how == rays.GAP, "dem_gap", rejects=True)
@@ -360,16 +265,16 @@ class SightToTerrain(AgonicAlgorithm):
         notes.add_where(grazing & ~notes.rejected, "grazing", rejects=False, low=np.round(low), high=shown)
         hit = np.flatnonzero((how == rays.HIT) & ~notes.rejected & np.isfinite(reach))
         near = np.zeros(len(how), dtype=bool)
-        near[hit] = reach[hit] < NEAR * self.dem.cell_size(places.lon[hit], places.lat[hit])
+        near[hit] = reach[hit] < NEAR * dem.cell_size(places.lon[hit], places.lat[hit])
         notes.add_where(near, "near_hit", rejects=False, value=np.round(reach))
 
 
 def _points(shapes, sights):
     """Where the sights meet the ground, no geometry where they do not."""
-    places, azimuth, eye, elevation, reach, _, refraction = sights
+    places, azimuth, eye, elevation, reach, _, bend = sights
     turn = np.radians(azimuth)
     x, y = shapes.xy(*from_local(reach * np.sin(turn), reach * np.cos(turn), places.lon, places.lat))
-    z = eye + rays.rise(reach, elevation, refraction)
+    z = eye + rays.rise(reach, elevation, bend)
     known = np.isfinite(x) & np.isfinite(y) & np.isfinite(z)
     return [
         QgsGeometry(QgsPoint(*place)) if fine else QgsGeometry()
@@ -379,7 +284,7 @@ def _points(shapes, sights):
 
 def _lines(shapes, sights):
     """The rays, to where they end, no geometry where there is none."""
-    places, azimuth, eye, elevation, _, end, refraction = sights
+    places, azimuth, eye, elevation, _, end, bend = sights
     turn, found = np.radians(azimuth), []
     for row, far in enumerate(end.tolist()):
         if not far > 0.0:  # NaN too
@@ -387,6 +292,6 @@ def _lines(shapes, sights):
             continue
         distance = np.linspace(0.0, far, max(int(np.ceil(far / VERTEX)), 1) + 1)
         east, north = distance * np.sin(turn[row]), distance * np.cos(turn[row])
-        height = eye[row] + rays.rise(distance, elevation[row], refraction)
+        height = eye[row] + rays.rise(distance, elevation[row], bend)
         found.append(shapes.line(*from_local(east, north, places.lon[row], places.lat[row]), height))
     return found

@@ -40,10 +40,10 @@ def write_report(path, tally, warnings, stations, legs, solved, north):
             "1-sigma."
         )
     )
-    if north.sources:
+    if north.account.sources:
         report.paragraph(
             tr("Readings by source of their declination: {sources}.").format(
-                sources="; ".join(f"{name}: {count}" for name, count in sorted(north.sources.items()))
+                sources="; ".join(f"{name}: {count}" for name, count in sorted(north.account.sources.items()))
             )
         )
     report.cautions()

@@ -1,7 +1,9 @@
 """Any layer of attitudes to map symbols."""
 
 from ..base import AgonicAlgorithm
+from ..core.places import has_places
 from ..core.symbol_numbers import APPROXIMATE_OVER, CLOSER_KINDS, VARIANTS
+from ..core.true_north import SaidNorth
 from ..core.words import KINDS, POLARITIES
 from ..drawing.layer_style import style_attitudes
 from ..drawing.symbols import ANCHORS, BAR_MM, MIN_STROKE_MM, STROKE_MM
@@ -9,10 +11,9 @@ from ..gis import wording
 from ..gis.attitude_columns import AttitudeFields
 from ..gis.crs import to_pyproj
 from ..gis.i18n import tr
-from ..gis.places import has_places
 from ..gis.remarks import Notes
-from ..parameters import POINTS, choice, column, crs, flag, layer, null_values, number, sink, words
-from .attitude_rows import NOTATION_OF, Grid, added_fields, columns_of, symbols
+from ..parameters import POINTS, choice, column, compass_letters, crs, flag, layer, null_values, number, sink, words
+from .attitude_rows import NOTATION_OF, added_fields, columns_of, symbols
 from .shared import style_file
 
 NORTHS = ("true", "grid")
@@ -92,6 +93,7 @@ class StyleAttitudes(AgonicAlgorithm):
                 tr("CRS whose grid north grid azimuths are counted from. Left empty: the layer's own."),
                 advanced=True,
             ),
+            compass_letters(advanced=True),
             null_values(tr("Only for azimuth and dip.")),
         ]
 
@@ -244,12 +246,12 @@ class StyleAttitudes(AgonicAlgorithm):
         """Run."""
         source = run.source(said.INPUT)
         locator, columns = run.locator(source), columns_of(said, run, source)
-        grid = Grid(_grid_crs(said), locator) if said.NORTH == "grid" else None
+        north = SaidNorth(said.NORTH, grid=_grid_crs(said))
         poor = 0
-        with run.output(said.OUTPUT, source, added_fields(source, columns, grid)) as out:
+        with run.output(said.OUTPUT, source, added_fields(source, columns, north)) as out:
             for chunk in run.chunks(source):
                 notes = Notes(len(chunk))
-                result, without = symbols(chunk, columns, grid, locator, notes)
+                result, without = symbols(chunk, columns, north, locator, notes)
                 out.add(chunk, result, notes)
                 poor += without
         if poor:

@@ -99,7 +99,7 @@ def test_heights_have_bounds(height, ground, underground, good):
 def test_bounds_are_metres_whatever_the_unit():
     assert read(20000, unit="foot").metres[0] == pytest.approx(6096.0, abs=1e-9)
     assert read(29300, unit="foot").bad[0]  # 8,930 m
-    assert read(39.37, unit="us_survey_foot").metres[0] == pytest.approx(12.0, abs=1e-9)  # 3937/1200 to the metre
+    assert read(39.37, unit="us_foot").metres[0] == pytest.approx(12.0, abs=1e-9)  # 3937/1200 to the metre
 
 
 def test_words_and_doubtful_commas_are_no_heights():

@@ -13,7 +13,7 @@ from agonic.processing_algs.core.dates import SaidDates
 from agonic.processing_algs.core.errors import FieldDataError
 from agonic.processing_algs.core.noticed import Notes, Tally
 from agonic.processing_algs.core.places import places_at
-from agonic.processing_algs.core.readings import Account, Habits, look_over, reduce_readings, said
+from agonic.processing_algs.core.readings import Account, look_over, reduce_readings, said
 from agonic.processing_algs.core.true_north import SaidNorth
 from hypothesis import given
 from hypothesis import strategies as st
@@ -76,7 +76,7 @@ ROWS = {
     # Only the third text shows that the azimuth comes first, and only the fifth that a comma parts two numbers.
     "text": ["45/30", "20/20", "200/30", "N45W 30NW", "20,10,30SE", "5/5", None, "N60E/20SE"],
     "north": ["m", "t", "m", None, "grid", "m", "m", "moon"],
-    "ring": [None, None, "9", "-9", None, "200", None, 3.0],
+    "ring": [0, None, "9", "-9", None, "200", None, 3.0],
     "date": ["2020-06-01", "", "1987", "2020-06-01", "2020-06-01", "1-2-3", "2020", "2020-06-01"],
     "kind": ["bedding", "S9", "joint", "bedding", None, "bedding", "bedding", "bedding"],
     "polarity": ["upright", None, "sideways", None, None, None, None, None],
@@ -153,7 +153,11 @@ def test_habits_merge_in_any_order(parts):
 
     def facts(habits):
         votes = habits.votes
-        return votes.pair_order, votes.decimal_comma, habits.magnetic, habits.needs_date, habits.has_date
+        north = habits.north
+        rings = {key: (stated.row.tolist(), stated.ring.tolist()) for key, stated in north.stated.items()}
+        commas = {role: part.decimal for role, part in north.commas.items()}
+        told = north.magnetic, north.needs_date, north.has_date, north.undated, north.heights.nulls
+        return votes.pair_order, votes.decimal_comma, told, sorted(rings), commas
 
     assert facts(a.merge(b).merge(c)) == facts(a.merge(b.merge(c))) == facts(c.merge(b).merge(a))
     assert facts(a.merge(a)) == facts(a)
@@ -193,12 +197,12 @@ def test_what_was_noticed_comes_as_values_and_not_as_sentences():
 def test_a_table_without_dates_says_so_before_it_is_read():
     say = said("strike_right")
     table = {"azimuth": [45], "dip": [30]}
-    assert look_over(table, at(1), say).undated
-    assert not look_over({**table, "date": ["2020-01-01"]}, at(1), say).undated
-    assert not look_over({**table, "north": ["true"]}, at(1), say).undated
-    assert not look_over({**table, "declination": [4.0]}, at(1), say).undated
+    assert look_over(table, at(1), say).north.undated
+    assert not look_over({**table, "date": ["2020-01-01"]}, at(1), say).north.undated
+    assert not look_over({**table, "north": ["true"]}, at(1), say).north.undated
+    assert not look_over({**table, "declination": [4.0]}, at(1), say).north.undated
     given_for_all = said("strike_right", north=SaidNorth(model="given", declination=1.0))
-    assert not look_over(table, at(1), given_for_all).undated
+    assert not look_over(table, at(1), given_for_all).north.undated
     assert [one.code for one in reduce_readings(table, at(1), say).noticed] == ["no_date"]
 
 
@@ -238,11 +242,3 @@ def test_only_magnetic_rows_are_evidence_of_an_earlier_correction(magnetic_rows)
     found = reduce_readings({"azimuth": azimuths, "dip": [30] * 25, "north": north}, at(25), say)
     codes = [finding.code for finding in found.account.findings()]
     assert ("looks_corrected" in codes) == bool(magnetic_rows)
-
-
-def test_habits_of_a_layer_are_settled_when_no_row_can_change_them():
-    numbers, texts = said("strike_right"), said("text", pair_means="strike_right")
-    habits = Habits(look_over({}, at(0), numbers).votes, magnetic=True, needs_date=True, has_date=True)
-    assert habits.settled(numbers)
-    assert not habits.settled(texts)
-    assert not Habits(habits.votes, magnetic=True, needs_date=True).settled(numbers)

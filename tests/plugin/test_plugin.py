@@ -6,7 +6,7 @@ import pytest
 from agonic import classFactory
 from agonic.processing_algs.gis.i18n import tr
 from qgis.core import QgsApplication
-from qgis.PyQt.QtCore import QLocale
+from qgis.PyQt.QtCore import QLocale, QUrl
 from qgis.PyQt.QtGui import QDesktopServices
 
 ROOT = Path(__file__).parents[2]
@@ -57,6 +57,8 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
     # Ids are what scripts and models hold: a change here breaks them.
     assert registered() == [
         "agonic:check_compass",
+        "agonic:check_readings",
+        "agonic:convert_notation",
         "agonic:correct_readings",
         "agonic:depth_to_plane",
         "agonic:draw_section",
@@ -68,6 +70,8 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:outcrop_trace",
         "agonic:planes_along_traces",
         "agonic:planes_from_points",
+        "agonic:project_to_section",
+        "agonic:read_fieldbook",
         "agonic:reduce_traverse",
         "agonic:section_attitudes",
         "agonic:section_crossings",
@@ -119,9 +123,17 @@ def test_help_opens_the_manual_on_disk(alone, window, monkeypatch):
     plugin = classFactory(window)
     plugin.initGui()
     window.menu[1][1].trigger()
-    assert [Path(url.toLocalFile()).resolve() for url in opened] == [ROOT / "README.md"]
-    assert (ROOT / "README.md").exists()
+    (page,) = [Path(url.toLocalFile()).resolve() for url in opened]
+    assert page.stem == "index"
+    assert "Agonic: the manual" in page.read_text(encoding="utf-8")
     plugin.unload()
+
+
+def test_every_algorithm_s_help_leads_to_its_own_page(agonic):
+    for algorithm in QgsApplication.processingRegistry().providerById("agonic").algorithms():
+        page = Path(QUrl(algorithm.helpUrl()).toLocalFile())
+        assert page.stem == algorithm.name()
+        assert f"agonic:{page.stem}" in page.read_text(encoding="utf-8")
 
 
 def test_the_plugin_speaks_the_language_of_qgis_while_it_is_on(alone):

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 ROOT = Path(__file__).parents[2]
-TOOLS = ("shipped.py", "translations.py", "check_layout.py", "package.py")
+TOOLS = ("manual.py", "shipped.py", "translations.py", "check_layout.py", "package.py")
 
 TR = '''"""Texts."""
 
@@ -308,6 +308,9 @@ def test_the_zip_holds_what_the_user_needs_and_comes_out_the_same_twice(checkout
     write("tests/test_x.py", "")
     write("sample_layers/make_layers.py", "")
     write("sample_layers/stations.csv", "id\n1\n")
+    (checkout / "docs/methods").mkdir(parents=True)
+    write("docs/index.md", "# Manual\n\n[how](methods/norths.md)\n")
+    write("docs/methods/norths.md", "# Norths\n\n| a | b |\n| --- | --- |\n| 1 | 2 |\n")
     write(".gitignore", "*.qm\nbuild/\n")
     write("processing_algs/core/.gitattributes", "*.txt -text\n")
     (checkout / "plugin/__init__.py").chmod(0o755)
@@ -320,6 +323,8 @@ def test_the_zip_holds_what_the_user_needs_and_comes_out_the_same_twice(checkout
             "agonic/LICENSE",
             "agonic/README.md",
             "agonic/__init__.py",
+            "agonic/docs/index.html",
+            "agonic/docs/methods/norths.html",
             "agonic/i18n/agonic_es.qm",
             "agonic/metadata.txt",
             "agonic/plugin/__init__.py",
@@ -332,7 +337,33 @@ def test_the_zip_holds_what_the_user_needs_and_comes_out_the_same_twice(checkout
             "agonic/processing_algs/north/words.py",
             "agonic/sample_layers/stations.csv",
         ]
+        assert b'href="methods/norths.html"' in archive.read("agonic/docs/index.html")
+        assert b"<td>2</td>" in archive.read("agonic/docs/methods/norths.html")
         assert not any(entry.external_attr >> 16 & 0o111 for entry in archive.infolist())
     (checkout / "README.md").touch()
     run(checkout, "package")
     assert target.read_bytes() == first
+
+
+UNSAFE = [
+    ("label.setText(row.name)", "setText(row.name)"),
+    ("renderer.addCategory(QgsRendererCategory(value, symbol, name))", "QgsRendererCategory(name)"),
+    ("layer.setCustomProperty('legend/title-label', title)", "setCustomProperty(title)"),
+    ("rule = QgsRuleBasedLabeling.Rule(settings, description=what)", "Rule(what)"),
+]
+
+
+@pytest.mark.parametrize(("code", "said"), UNSAFE)
+def test_text_that_qgis_would_work_out_is_found(checkout, code, said):
+    body = f"def draw(label, row, renderer, value, symbol, name, layer, title, settings, what):\n    {code}\n"
+    write_into(checkout)("processing_algs/north/words.py", f"{WORDS}\n\n{body}")
+    status, output = run(checkout, "check_layout")
+    assert status == 1
+    assert said in output
+    assert "literal()" in output
+
+
+def test_text_that_is_written_out_translated_or_literal_passes(checkout):
+    body = 'def draw(label, name):\n    label.setText(literal(name))\n    label.setText(tr("Row") if name else "m")\n'
+    write_into(checkout)("processing_algs/north/words.py", f"{WORDS}\n\n{body}")
+    assert run(checkout, "check_layout") == (0, "")

@@ -258,8 +258,8 @@ def test_a_ring_setting_far_from_the_declination_is_flagged(correct):
 
 @pytest.mark.parametrize("kind", ["double", "string"])
 def test_heights_may_be_text_and_absurd_ones_are_flagged_and_not_used(make_points, run, kind):
-    """A table read from a plain CSV file has text fields; 9999 stands for nothing in many of them."""
-    heights = [0, None, 9999, 1500] if kind == "double" else ["0", "", "-9999", "1500,0"]
+    """A table read from a plain CSV file has text fields."""
+    heights = [0, None, 9999, 1500] if kind == "double" else ["0", "", "19999", "1500,0"]
     layer = make_points([*NUMBERS, f"z:{kind}"], [(*HERE, 45, 30, height) for height in heights])
     rows = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, "DATE": "2020-06-01", "HEIGHT_FIELD": "z"})["rows"]
     assert [row["code"] for row in rows] == [None, None, "height_range", None]
@@ -511,11 +511,24 @@ def test_a_run_that_fails_midway_leaves_no_file_and_says_so(make_points, run, tm
     assert list(tmp_path.iterdir()) == []
 
 
+def test_letters_are_read_in_the_language_that_is_said(make_points, run):
+    """O is east for a German and west for a Spaniard; where nobody says it, the row names who would read it."""
+    layer = make_points(["a:string", "d:string"], [(500000, 5000000, "N30O", "40SO")])
+    say = {"INPUT": layer, "NOTATION": "strike_letter", "AZIMUTH_FIELD": "a", "DIP_FIELD": "d", "NORTH": "true"}
+    german = run("correct_readings", {**say, "COMPASS_LETTERS": "NOSW"})["rows"][0]
+    assert (german["strike"], german["dip_dir"]) == (30.0, 120.0)
+    spanish = run("correct_readings", {**say, "COMPASS_LETTERS": "NESO"})["rows"][0]
+    assert (spanish["strike"], spanish["dip_dir"]) == (150.0, 240.0)
+    unsaid = run("correct_readings", say)["rows"][0]
+    assert (unsaid["status"], unsaid["code"]) == ("rejected", "other_letters")
+    assert "NESO, NLSO, NOSW" in unsaid["remark"]
+
+
 def test_a_refused_row_fails_the_run(make_points, run, tmp_path, monkeypatch):
     """The look over keys is made to overlook a double one; the file notices, and nothing half written is left."""
-    from agonic.processing_algs.readings import correct_readings
+    from agonic.processing_algs import run as runs
 
-    monkeypatch.setattr(correct_readings, "key_is_unique", lambda *_: True)
+    monkeypatch.setattr(runs, "key_is_unique", lambda *_: True)
     layer = make_points(["fid:integer", *NUMBERS], [(*HERE, 1, 45, 30), (*HERE, 1, 50, 30)])
     with pytest.raises(QgsProcessingException, match="could not be written"):
         run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN, "OUTPUT": str(tmp_path / "out.gpkg")})

@@ -64,12 +64,24 @@ def test_readings_come_back_to_the_truth_in_another_crs(run, readings, crs):
     truth = compare.read_truth("readings")
     here = run("correct_readings", {"INPUT": readings, **demo.READINGS})
     there = run("correct_readings", {"INPUT": reprojected(readings, crs), **demo.READINGS, "GRID_CRS": geology.CRS})
+    if crs == "EPSG:3413":  # meant for the north of 60 degrees, which every row is told
+        there["rows"] = [without(row, "outside_area") for row in there["rows"]]
     assert compare.complaints(there["rows"], truth)[0] == []
     # Within the rounding is not near enough: the place is the same, so the answer is.
     by_id = {row["id"]: row for row in there["rows"]}
     for row in here["rows"]:
         for name in compare.ATTITUDE:
             assert by_id[row["id"]][name] == pytest.approx(row[name], abs=1e-4)
+
+
+def without(row, code):
+    """A row that has a place, as it would be if a code that it must have had not been noticed."""
+    if "no_position" in (row["code"] or ""):
+        return row
+    codes = (row["code"] or "").split(";")
+    codes.remove(code)
+    left = ";".join(codes)
+    return {**row, "code": left or None, "status": row["status"] if left else "ok"}
 
 
 def test_without_the_ring_settings_the_readings_do_not_come_back(run, readings):

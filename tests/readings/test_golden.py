@@ -11,7 +11,9 @@ from html import unescape
 from pathlib import Path
 
 # After `conftest.py` the folder of the sample area is on the path.
+import bare
 import demo
+import numpy as np
 import pytest
 
 FOLDER = Path(__file__).parent / "data"
@@ -69,3 +71,20 @@ def test_a_sample_notebook_comes_out_as_it_was_frozen(name, request, run, tmp_pa
         for column, value, expected in zip(golden["columns"], row, frozen):
             same = value == (pytest.approx(expected, abs=TOLERANCE) if isinstance(expected, float) else expected)
             assert same, f"{row[0]}, {column}: {value!r}, was {expected!r}"
+
+
+@pytest.mark.parametrize("name", ["readings", "notebook"])
+def test_the_layer_holds_what_the_science_alone_gives(name, request, run):
+    say = {"readings": demo.READINGS, "notebook": demo.NOTEBOOK}[name]
+    rows = run("correct_readings", {"INPUT": request.getfixturevalue(name), **say})["rows"]
+    found = {"readings": bare.readings, "notebook": bare.notebook}[name]()
+    for column, values in found.columns.items():
+        for row, value in zip(rows, values):
+            expected = value
+            if isinstance(value, float):
+                expected = None if np.isnan(value) else pytest.approx(value, abs=1e-9)
+            written = row[column].toPyDate() if column == "read_date" and row[column] else row[column]
+            assert written == expected, (row["id"], column)
+    assert [";".join(one.code for one in found.noticed if one.row == row) for row in range(len(rows))] == [
+        row["code"] or "" for row in rows
+    ]

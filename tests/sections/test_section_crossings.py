@@ -171,6 +171,20 @@ def test_the_apparent_dip_is_of_the_own_plane_else_the_named_else_the_nearest(cr
     ]
 
 
+def test_an_attitude_of_an_unknown_kind_is_used_and_said(cross, make_attitudes):
+    """It was dropped without a word: no apparent dip, status ok."""
+    attitudes = make_attitudes([(210, 10, 180, 30, None, None, "S0")])
+    found = cross(EAST, [([(200, -50), (200, 50)], "x")], ATTITUDES=attitudes, KINDS="bedding", DISTANCE=200)
+    assert [row["app_dip"] for row in found["rows"]] == [pytest.approx(-30, abs=0.01)]
+    assert "kind_unknown: 1 rows" in found["log"]
+
+
+def test_a_contact_whose_own_dip_cannot_be_says_so(cross):
+    fields = ("unit:string", "strike:double", "dip:double")
+    found = cross(EAST, [([(200, -50), (200, 50)], "x", 0.0, 95.0)], fields=fields)
+    assert [(row["status"], row["code"], row["app_dip"]) for row in found["rows"]] == [("warning", "dip_range", None)]
+
+
 def test_a_vertical_plane_along_the_section_has_no_apparent_dip_to_show(cross):
     fields = ("unit:string", "strike:double", "dip:double")
     row = cross(EAST, [([(200, -50), (200, 50)], "x", 90.3, 90.0)], fields=fields)["rows"][0]

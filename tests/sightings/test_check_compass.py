@@ -12,7 +12,7 @@ MARKS = {"Kiln": (0.0, 0.0), "Cairn": (1400.0, 900.0), "Mill": (-700.0, 1900.0),
 GEOD = Geod(ellps="WGS84")
 
 
-def marks(make_points, crs="EPSG:25832"):
+def marks(make_points, crs="EPSG:25833"):
     """The marks as a layer, and their places."""
     places = {}
     for name, (east, north) in MARKS.items():
@@ -63,7 +63,7 @@ def check(run, layer, points, **more):
     return result
 
 
-@pytest.mark.parametrize("crs", ["EPSG:25832", "EPSG:3857", "EPSG:4326", "EPSG:3035"])
+@pytest.mark.parametrize("crs", ["EPSG:25833", "EPSG:3857", "EPSG:4326", "EPSG:3035"])
 def test_the_index_error_is_what_must_be_added_whatever_the_crs(make_points, run, crs):
     points, places = marks(make_points, crs)
     # The needle box A shows 2.5 too little, box B 1 too much.
@@ -156,11 +156,11 @@ def test_a_compass_that_changes_with_time_drifts(make_points, run):
 
 def test_ends_may_be_given_as_coordinates(make_points, run):
     _, places = marks(make_points)
-    move = Transformer.from_crs("EPSG:4326", "EPSG:25832", always_xy=True).transform
+    move = Transformer.from_crs("EPSG:4326", "EPSG:25833", always_xy=True).transform
     rows = [(None, None, *move(*places[a]), *move(*places[b]), read) for a, b, read in readings(places, (-2.5,) * 5)]
     rows.append((None, None, None, *rows[0][3:]))
     layer = make_points(["x1:double", "y1:double", "x2:double", "y2:double", "read:double"], rows, geometry="None")
-    fields = {"FROM_X_FIELD": "x1", "FROM_Y_FIELD": "y1", "TO_X_FIELD": "x2", "TO_Y_FIELD": "y2", "CRS": "EPSG:25832"}
+    fields = {"FROM_X_FIELD": "x1", "FROM_Y_FIELD": "y1", "TO_X_FIELD": "x2", "TO_Y_FIELD": "y2", "CRS": "EPSG:25833"}
     result = run("check_compass", {"INPUT": layer, "BEARING_FIELD": "read", "DATE": "2024-07-01", **fields})
     assert [row["to_add"] for row in result["rows"][:5]] == pytest.approx([2.5] * 5, abs=0.01)
     assert (result["rows"][5]["status"], result["rows"][5]["code"]) == ("rejected", "no_position")
@@ -200,8 +200,8 @@ def test_short_lines_a_lone_reading_and_one_that_stands_out_are_marked(make_poin
     points, places = marks(make_points)
     near = GEOD.fwd(*places["Kiln"], 70.0, 40.0)[:2]
     places["Post"] = near
-    x, y = Transformer.from_crs("EPSG:4326", "EPSG:25832", always_xy=True).transform(*near)
-    more = make_points(["name:string"], [(x, y, "Post")], "EPSG:25832")
+    x, y = Transformer.from_crs("EPSG:4326", "EPSG:25833", always_xy=True).transform(*near)
+    more = make_points(["name:string"], [(x, y, "Post")], "EPSG:25833")
     points.dataProvider().addFeatures(list(more.getFeatures()))
     lines = [*LINES, ("Kiln", "Post"), ("Kiln", "Mill")]
     rows = [(*row, "A", "2024-07-01") for row in readings(places, (0.0,) * 5 + (0.0, 9.0), lines)]
@@ -219,7 +219,7 @@ def test_short_lines_a_lone_reading_and_one_that_stands_out_are_marked(make_poin
 def test_a_name_that_two_points_have_fixes_nothing(make_points, run):
     points, _ = marks(make_points)
     points.dataProvider().addFeatures(
-        list(make_points(["name:string"], [(6e5, 6e6, "Mill")], "EPSG:25832").getFeatures())
+        list(make_points(["name:string"], [(6e5, 6e6, "Mill")], "EPSG:25833").getFeatures())
     )
     layer = table(make_points, [("Kiln", "Mill", 20.0, "A", "2024-07-01"), ("Kiln", "Weir", 160.0, "A", "2024-07-01")])
     assert [row["code"] for row in check(run, layer, points)["rows"]] == ["point_twice", None]
@@ -270,5 +270,5 @@ def test_wgs84_places_of_the_marks_are_read_back(make_points):
     points, places = marks(make_points)
     for feature in points.getFeatures():
         point = feature.geometry().asPoint()
-        lon, lat = wgs84_lonlat("EPSG:25832", point.x(), point.y())
+        lon, lat = wgs84_lonlat("EPSG:25833", point.x(), point.y())
         assert (float(lon), float(lat)) == pytest.approx(places[feature["name"]], abs=1e-8)
