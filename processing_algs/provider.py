@@ -27,6 +27,7 @@ from .sections.section_profile import SectionProfile
 from .sightings.check_compass import CheckCompass
 from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
+from .sightings.sight_grade import SightGrade
 from .sightings.sight_to_terrain import SightToTerrain
 from .symbols.style_attitudes import StyleAttitudes
 from .symbols.style_lines import StyleLines
@@ -61,6 +62,7 @@ ALGORITHMS = (
     ProjectToSection,
     DrawSection,
     SightToTerrain,
+    SightGrade,
     LocateByBearings,
     CheckCompass,
     ReduceTraverse,
