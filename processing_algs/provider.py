@@ -16,8 +16,10 @@ from .planes.planes_from_points import PlanesFromPoints
 from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
 from .readings.check_readings import CheckReadings
+from .readings.convert_notation import ConvertNotation
 from .readings.correct_readings import CorrectReadings
 from .readings.read_fieldbook import ReadFieldbook
+from .sections.draft_section import DraftSection
 from .sections.draw_section import DrawSection
 from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
@@ -42,6 +44,7 @@ ALGORITHMS = (
     ReadFieldbook,
     CorrectReadings,
     CheckReadings,
+    ConvertNotation,
     StyleAttitudes,
     ThinAttitudes,
     SymbolSheet,
@@ -57,6 +60,7 @@ ALGORITHMS = (
     SectionAttitudes,
     SectionCrossings,
     ProjectToSection,
+    DraftSection,
     DrawSection,
     SightToTerrain,
     LocateByBearings,

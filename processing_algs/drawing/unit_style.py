@@ -11,6 +11,7 @@ from qgis.core import (
 )
 
 from ..gis.i18n import tr
+from .literal import literal
 from .type import SERIF, Look
 from .unit_patterns import unit_fill
 
@@ -40,7 +41,7 @@ def style_units(layer, field, units, ornaments, *, letters=True):
     renderer = QgsCategorizedSymbolRenderer(field)
     for unit in units.units:
         fill = unit_fill(units.colors[unit.code], ornaments.get(unit.code, ""))
-        renderer.addCategory(QgsRendererCategory(unit.code, fill, unit_title(unit)))
+        renderer.addCategory(QgsRendererCategory(unit.code, fill, literal(unit_title(unit))))
     renderer.addCategory(QgsRendererCategory("", unit_fill(NO_UNIT), tr("No unit")))
     layer.setRenderer(renderer)
     if letters:

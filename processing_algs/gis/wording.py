@@ -88,6 +88,17 @@ def notations():
     }
 
 
+def written_notations():
+    """Words for the ways in which an attitude can be written."""
+    return {
+        "strike_right": tr("045/30, strike with the dip on its right"),
+        "strike_left": tr("225/30, strike with the dip on its left"),
+        "strike_letter": tr("045/30SE, strike, dip and letter"),
+        "dip_direction": tr("135/30, dip direction and dip"),
+        "quadrant": tr("N45E/30SE, quadrant bearing, dip and letter"),
+    }
+
+
 def rake_meanings():
     """Words for how a rake is counted."""
     return {

@@ -58,8 +58,10 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
     assert registered() == [
         "agonic:check_compass",
         "agonic:check_readings",
+        "agonic:convert_notation",
         "agonic:correct_readings",
         "agonic:depth_to_plane",
+        "agonic:draft_section",
         "agonic:draw_section",
         "agonic:isogonic_lines",
         "agonic:locate_by_bearings",
