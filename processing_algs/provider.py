@@ -19,6 +19,7 @@ from .readings.check_readings import CheckReadings
 from .readings.convert_notation import ConvertNotation
 from .readings.correct_readings import CorrectReadings
 from .readings.read_fieldbook import ReadFieldbook
+from .sections.draft_section import DraftSection
 from .sections.draw_section import DrawSection
 from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
@@ -60,6 +61,7 @@ ALGORITHMS = (
     SectionAttitudes,
     SectionCrossings,
     ProjectToSection,
+    DraftSection,
     DrawSection,
     SightToTerrain,
     SightGrade,

@@ -36,6 +36,60 @@ def _z(geometry):
     return next(geometry.vertices()).z()
 
 
+def read_heights(cells, said, column, notes, *, ground=True, rejects=True):
+    """Heights of rows, without those that cannot be.
+
+    Parameters
+    ----------
+    cells : ndarray, shape (n,), or None
+        As written.
+    said : SaidHeights
+    column : HeightColumn
+        What the whole column says.
+    notes : Notes
+        Takes what is no height.
+    ground : bool
+        Whether they are heights of the ground; else of planes and picks.
+    rejects : bool
+        Whether such rows are rejected; else they have no height.
+
+    Returns
+    -------
+    ndarray, shape (n,)
+        NaN where there is none. Units: metres.
+    """
+    if cells is None:
+        return np.full(len(notes), np.nan)
+    found = said.read(cells, len(notes), column, ground=ground)
+    low, high = bounds(ground=ground, underground=said.underground)
+    for row in np.flatnonzero(found.bad).tolist():
+        notes.add(row, "no_such_height", rejects=rejects, value=cells[row], low=low, high=high)
+    for row in np.flatnonzero(found.unclear).tolist():
+        notes.add(row, "comma_unclear", rejects=rejects, column="height", value=cells[row])
+    return found.metres
+
+
+def note_off_ground(metres, ground, sigma, said, notes, *, ground_only=True):
+    """Note heights far from the ground of the DEM.
+
+    Parameters
+    ----------
+    metres, ground : ndarray, shape (n,)
+        Units: metres.
+    sigma : array_like, broadcast
+        1-sigma of the difference. Units: metres.
+    said : SaidHeights
+    notes : Notes
+    ground_only : bool
+        Whether they lie on the ground; planes and picks lie far below it, and only what is far above is told.
+    """
+    below = said.underground or not ground_only
+    found = off_ground(metres, ground, sigma, unit=said.unit, below_is_usual=below)
+    for row in np.flatnonzero(found.far & ~notes.rejected).tolist():
+        value = round(float(found.off[row]))
+        notes.add(row, "height_off_dem", rejects=False, value=value, guess=str(found.guess[row]))
+
+
 class PointRows:
     """Points of one layer: looked over once, then read chunk by chunk.
 
@@ -103,31 +157,11 @@ class PointRows:
         """
         if not (self._field or self._from_z):
             return np.full(len(chunk), np.nan)
-        cells = self._cells(chunk)
-        found = self._said.read(cells, len(chunk), self._column, ground=self._ground)
-        low, high = bounds(ground=self._ground, underground=self._said.underground)
-        for row in np.flatnonzero(found.bad).tolist():
-            notes.add(row, "no_such_height", value=cells[row], low=low, high=high)
-        for row in np.flatnonzero(found.unclear).tolist():
-            notes.add(row, "comma_unclear", column="height", value=cells[row])
-        return found.metres
+        return read_heights(self._cells(chunk), self._said, self._column, notes, ground=self._ground)
 
     def note_off_ground(self, metres, ground, sigma, notes):
-        """Note heights far from the ground of the DEM.
-
-        Parameters
-        ----------
-        metres, ground : ndarray, shape (n,)
-            Units: metres.
-        sigma : array_like, broadcast
-            1-sigma of the difference. Units: metres.
-        notes : Notes
-        """
-        below = not self._ground or self._said.underground
-        found = off_ground(metres, ground, sigma, unit=self._said.unit, below_is_usual=below)
-        for row in np.flatnonzero(found.far & ~notes.rejected).tolist():
-            value = round(float(found.off[row]))
-            notes.add(row, "height_off_dem", rejects=False, value=value, guess=str(found.guess[row]))
+        """Note heights far from the ground of the DEM; see the function `note_off_ground`."""
+        note_off_ground(metres, ground, sigma, self._said, notes, ground_only=self._ground)
 
     def tell(self):
         """Say what was noticed about the layer as a whole."""
