@@ -204,6 +204,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
                 results = {**(self.work(said, run) or {}), **run.results}
                 if feedback.isCanceled():
                     return {}
+                run.describe_rest()
                 self.run_outputs.commit()
                 for definition in self.destinationParameterDefinitions():
                     results.setdefault(definition.name(), None)

@@ -6,6 +6,7 @@ The data dictionary is here: each of our fields has one name and one type wherev
 from qgis.core import QgsField, QgsFields, QgsProcessingException
 from qgis.PyQt.QtCore import QMetaType
 
+from .field_meanings import field_meanings
 from .i18n import tr
 
 NAME_LENGTH = 10  # of a Shapefile's field. Units: bytes
@@ -140,6 +141,7 @@ DICTIONARY = {
     "zone": (TEXT, 12),
     "unit": (TEXT, 20),
     "what": (TEXT, 20),
+    "fault_name": (TEXT, 80),
     "axis_trend": (DOUBLE, 0),
     "axis_plun": (DOUBLE, 0),
     "in_air": (WHOLE, 0),
@@ -174,6 +176,8 @@ DICTIONARY = {
     "suspicion": (TEXT, 80),
     "evidence": (DOUBLE, 0),
     "evid_text": (TEXT, 254),
+    "grade": (DOUBLE, 0),
+    "line_end": (TEXT, 12),
     "status": (TEXT, 10),
     "code": (TEXT, 120),
     "remark": (TEXT, 254),
@@ -207,9 +211,14 @@ ATTITUDE = [
 NOTICED = ["status", "code", "remark"]
 
 
-def _field(name):
+def _field(name, meaning):
+    """One of our fields, with its alias and meaning, which some files and databases keep."""
     kind, length = DICTIONARY[name]
-    return QgsField(name, kind, len=length)
+    field = QgsField(name, kind, len=length)
+    if meaning:
+        field.setAlias(meaning.heading)
+        field.setComment(meaning.sentence)
+    return field
 
 
 def output_fields(inputs, added, *, short_names, key_is_unique):
@@ -254,8 +263,9 @@ def output_fields(inputs, added, *, short_names, key_is_unique):
         used.add(new.lower())
         taken.add(new.lower())
         _append(fields, field)
+    meanings = field_meanings()
     for name in added:
-        _append(fields, _field(name))
+        _append(fields, _field(name, meanings.get(name)))
     return fields, renamed
 
 
