@@ -19,6 +19,7 @@ from .readings.check_readings import CheckReadings
 from .readings.convert_notation import ConvertNotation
 from .readings.correct_readings import CorrectReadings
 from .readings.read_fieldbook import ReadFieldbook
+from .sections.draft_section import DraftSection
 from .sections.draw_section import DrawSection
 from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
@@ -27,6 +28,7 @@ from .sections.section_profile import SectionProfile
 from .sightings.check_compass import CheckCompass
 from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
+from .sightings.sight_grade import SightGrade
 from .sightings.sight_to_terrain import SightToTerrain
 from .symbols.style_attitudes import StyleAttitudes
 from .symbols.style_lines import StyleLines
@@ -59,8 +61,10 @@ ALGORITHMS = (
     SectionAttitudes,
     SectionCrossings,
     ProjectToSection,
+    DraftSection,
     DrawSection,
     SightToTerrain,
+    SightGrade,
     LocateByBearings,
     CheckCompass,
     ReduceTraverse,

@@ -113,6 +113,8 @@ def sentences():
         "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS."),
+        "grade_cut": tr("After {value} m the DEM has no height; the line ends there."),
+        "no_grade": tr("Around the station no direction near the bearing rises by {value} degrees."),
         "no_field_then": tr("{model} has no declination here at that time, so the reading of a compass is not known."),
         "no_time": tr("No time is given."),
         "no_zone": tr('The time "{value}" has no zone, so it is not known when it was; write it like 14:05+02:00.'),
@@ -167,6 +169,33 @@ def sentences():
         "section_parts": tr("The line has {value} parts that do not follow one another."),
         "parallel": tr("The strike, or the direction of carrying, lies within 1 degree of the section's leg {leg}."),
         "end_on": tr("The line runs at right angles to the section's leg {leg} and would show as a point."),
+        "arc_ends": tr("Arcs about a centre here cannot go on beyond it; beds meet in a kink."),
+        "arrives_elsewhere": tr(
+            "The contact {name}, followed from {place} m, arrives {value} m from where it was mapped."
+        ),
+        "axial_cross": tr(
+            "Axial surfaces cross one another: the relief is steeper than they are. Do not trust the draft."
+        ),
+        "axis_along": tr("The section runs along the fold axis: the folds cannot be shown on it."),
+        "beyond_arc": tr("A dip of {value} degrees lies beyond the arc of its neighbours and was not used."),
+        "contacts_cross": tr("The contacts {one} and {two}, each down its own dip, cross here."),
+        "contradict": tr("Two dips at one place contradict each other: {one} and {two} degrees in the section."),
+        "deep": tr("The draft goes {depth} m down, but its dips are spread over {spread} m only."),
+        "domain_ends": tr("The domain that dips {value} degrees ends here between its neighbours."),
+        "fault_vertical": tr("The dip of {name} is not known; it was taken as vertical."),
+        "in_section": tr("The plane of {name} lies in the section; it is not drawn."),
+        "intrusive": tr("The contact {name} is intrusive; it is not drafted."),
+        "no_dip": tr("No dip of the same block and sequence is near: {names} not drafted."),
+        "oblique": tr(
+            "The section lies {value} degrees off the mean dip direction, {most} is the most; give the fold axis."
+        ),
+        "one_dip": tr("A single dip is known here; beds were drawn straight."),
+        "scattered": tr("The dips near {name} scatter more than their errors explain (1-sigma {sigma} degrees)."),
+        "tangent": tr("The section only grazes {name}: its contacts lie where the map is least sure of them."),
+        "thickness_differs": tr(
+            "The thickness of {unit} is {least} to {most} m: it was not constant, or a dip is wrong."
+        ),
+        "unit_missing": tr("At the contact {name} the units {units} are missing: a fault, or not mapped?"),
         "across_fault": tr("At {count} places a fault lies between; nothing was carried across it."),
         "no_axis": tr("No fold axis holds here: the place lies in none of the areas of AXES."),
         "at_bend": tr("Beside a bend of the section, square to neither leg; carried to the vertex, {value} m away."),

@@ -61,6 +61,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:convert_notation",
         "agonic:correct_readings",
         "agonic:depth_to_plane",
+        "agonic:draft_section",
         "agonic:draw_section",
         "agonic:isogonic_lines",
         "agonic:locate_by_bearings",
