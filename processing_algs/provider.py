@@ -25,6 +25,7 @@ from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
+from .sheet.map_sheet import MapSheet
 from .sightings.check_compass import CheckCompass
 from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
@@ -68,6 +69,7 @@ ALGORITHMS = (
     LocateByBearings,
     CheckCompass,
     ReduceTraverse,
+    MapSheet,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"
