@@ -150,7 +150,7 @@ def code_meanings():
         "no_side": Code(REJECTS, tr("Write the side of the dip; it is not needed at 0 and 90.")),
         "no_slope": Code(WARNS, tr("Write the vertical angle if the leg was not level.")),
         "no_station": Code(REJECTS, tr("Write both ends of the leg.")),
-        "no_such_height": Code(EITHER, tr("Correct the height or its unit"), tr(" say UNDERGROUND for a mine.;rejects where the height is needed, warns where it is not.")),
+        "no_such_height": Code(EITHER, tr("Correct the height or its unit; say UNDERGROUND for a mine."), tr("Rejects where the height is needed, warns where it is not.")),
         "no_time": Code(REJECTS, tr("Write the time of day.")),
         "no_zone": Code(REJECTS, tr("State the time zone.")),
         "north_unknown": Code(REJECTS, tr("Write magnetic, true or grid, or say what the word means in NORTH_WORDS.")),
