@@ -25,9 +25,11 @@ from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
+from .sheet.map_sheet import MapSheet
 from .sightings.check_compass import CheckCompass
 from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
+from .sightings.sight_grade import SightGrade
 from .sightings.sight_to_terrain import SightToTerrain
 from .symbols.style_attitudes import StyleAttitudes
 from .symbols.style_lines import StyleLines
@@ -63,9 +65,11 @@ ALGORITHMS = (
     DraftSection,
     DrawSection,
     SightToTerrain,
+    SightGrade,
     LocateByBearings,
     CheckCompass,
     ReduceTraverse,
+    MapSheet,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

@@ -14,7 +14,8 @@ from ..gis.attitude_columns import AttitudeFields
 from ..gis.columns import column_or_empty
 from ..gis.dem import WGS84
 from ..gis.i18n import tr
-from ..gis.remarks import Notes
+from ..gis.point_rows import PointRows
+from ..gis.remarks import Notes, Tally
 from ..gis.schema import NOTICED
 from ..parameters import LINES, POINTS, column, dem, height_unit, layer, number, sink
 from .shared import attitude_fields, known_planes, nowhere, point_errors, read_planes
@@ -136,18 +137,20 @@ class TrueThickness(AgonicAlgorithm):
         source = run.source(said.ATTITUDES)
         names = AttitudeFields.find(source.fields())
         sigma_name = {field.name().lower(): field.name() for field in source.fields()}.get("sig_pole")
-        locator, parts, left_out = run.locator(source), [], 0
+        locator, parts, tally = run.locator(source), [], Tally()
+        looked = PointRows(run, source, locator, what="ATTITUDES")
         for chunk in run.chunks(source, stop=20.0):
             notes = Notes(len(chunk))
             places = locator.places(chunk)
             planes = read_planes(chunk, names, sigma_name, said.SIGMA, notes)
-            good = ~notes.rejected & np.isfinite(places.lon)
-            left_out += int((~good).sum())
+            looked.note_places(places, notes)
+            notes.add_where(np.isnan(places.lon), "no_position", rejects=True)
+            tally.add(chunk.ids, notes)
+            good = ~notes.rejected
             parts.append((places.lon[good], places.lat[good], planes.normal[good], planes.sigma[good]))
-        if left_out:
-            run.say(
-                tr("{count} rows of ATTITUDES are no planes with a place and were left out.").format(count=left_out)
-            )
+        for line in tally.lines():
+            run.warn(tr("ATTITUDES: {line}").format(line=line))
+        looked.tell()
         empty = (np.empty(0), np.empty(0), np.empty((0, 3)), np.empty(0))
         return Around(*(np.concatenate(columns) for columns in zip(empty, *parts, strict=True)))
 

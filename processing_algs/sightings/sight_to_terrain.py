@@ -16,20 +16,18 @@ from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
 from ..gis.north_block import NorthBlock
 from ..gis.places import Locator
-from ..gis.point_rows import note_off_ground
+from ..gis.point_rows import PLACE_SIGMA, note_off_ground, station_sigma
 from ..gis.remarks import Notes, Tally
 from ..gis.sight_columns import BearingReader
 from ..gis.sight_ground import SightGround
 from ..parameters import POINTS, bearing_notation, column, dem, height_unit, layer, norths, number, sink
 from .shared import (
-    PLACE_SIGMA,
     angle_means,
     bearing,
     eye_height,
     refraction,
     sigma_angle,
     sigma_bearing,
-    station_sigma,
 )
 
 FIELDS = [

@@ -65,6 +65,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:draw_section",
         "agonic:isogonic_lines",
         "agonic:locate_by_bearings",
+        "agonic:map_sheet",
         "agonic:north_angles",
         "agonic:north_diagram",
         "agonic:outcrop_trace",
