@@ -152,7 +152,18 @@ def style_options(layer):
     if not text and layer.providerType() == "ogr":
         # Processing opens files without their styles.
         text = QgsVectorLayer(layer.source(), layer.name(), "ogr").customProperty(OPTIONS)
-    return json.loads(text) if text else {}
+    return _options(text) if text else {}
+
+
+def _options(text):
+    """Options out of a layer's property, which anybody may have damaged: none then."""
+    try:
+        found = json.loads(text)
+        labels = found.pop("labels", True)
+        Sizes(**found)
+    except (TypeError, ValueError, AttributeError):
+        return {}
+    return {"labels": bool(labels), **found}
 
 
 def printed_expression():

@@ -75,7 +75,7 @@ def store_style(destination, context, apply):
         If the style cannot be stored.
     """
     path, layer = _styled(destination, context, apply)
-    if path is None:
+    if path is None or not layer.fields().count():
         return
     if path.suffix.lower() == ".gpkg":
         error = layer.saveStyleToDatabase(STYLE_NAME, "", True, "", _categories(apply))
@@ -143,7 +143,8 @@ def _styled(destination, context, apply):
     layer = QgsVectorLayer(destination, "output", "ogr")
     if not layer.isValid():
         raise QgsProcessingException(_failed(layer.error().summary() or str(path)))
-    apply(layer)
+    if layer.fields().count():  # a GeoJSON without rows keeps no fields that a style could draw by
+        apply(layer)
     return path, layer
 
 

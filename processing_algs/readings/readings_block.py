@@ -15,6 +15,7 @@ from ..gis import wording
 from ..gis.dates import to_qt
 from ..gis.i18n import tr
 from ..gis.north_block import north_roles, refuse_undated, said_north
+from ..gis.places import PlacesKept
 from ..gis.remarks import Notes, Tally, run_warning
 from ..gis.schema import ATTITUDE, NOTICED
 from ..parameters import choice, column, compass_letters, flag, norths, null_values, number, rule, words
@@ -308,12 +309,13 @@ def reduce_layer(said, run, source, roles, known=None, first=None):
         None where the run was cancelled.
     """
     say, locator = said_readings(said, run), run.locator(source)
-    habits = _look_over(said, run, source, locator, say, roles)
+    where = PlacesKept(locator)
+    habits = _look_over(said, run, source, where, say, roles)
     added = [*ATTITUDE, *(["index_err"] if say.north.checks else []), *NOTICED]
     tally, account, begin = Tally(), Account(), 0
     with run.output(said.OUTPUT, source, added, tally=tally) as out:
         for chunk in run.chunks(source, start=10.0):
-            found = reduce_readings(chunk.table(roles), locator.places(chunk), say, habits, begin)
+            found = reduce_readings(chunk.table(roles), where.again(chunk, begin), say, habits, begin)
             notes = Notes(len(chunk), found.noticed)
             columns = {**found.columns, "read_date": to_qt(found.columns["read_date"])}
             if known is not None:
@@ -347,13 +349,13 @@ def _emptied(columns, rows):
     return emptied
 
 
-def _look_over(said, run, source, locator, say, roles):
+def _look_over(said, run, source, where, say, roles):
     """First pass: the habits of the whole table; refuse what cannot go well before any file is touched."""
     habits, before = None, 0
     names = [roles[role] for role in LOOKED_AT]
     for chunk in run.chunks(source, fields=names, stop=10.0):
         table = chunk.table({role: roles[role] for role in LOOKED_AT})
-        seen = readings.look_over(table, locator.places(chunk), say, before)
+        seen = readings.look_over(table, where.first(chunk, before), say, before)
         habits = seen if habits is None else habits.merge(seen)
         before += len(chunk)
     if habits is None:
