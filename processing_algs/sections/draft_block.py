@@ -6,6 +6,7 @@ from ..core.drafts import CONSTRUCTIONS
 from ..gis import wording
 from ..gis.i18n import tr
 from ..parameters import TABLE, choice, layer, number, text
+from .attitude_block import KEYS
 
 NONE = "none"
 
@@ -108,9 +109,18 @@ def draft_step(said, shared):
     shared : dict
         Section lines, DEM and exaggeration, as all steps have them.
     """
-    keys = ["ATTITUDES", "STRIKE_FIELD", "DIP_FIELD", "POLARITY_FIELD", "TREND_FIELD", "PLUNGE_FIELD", "KIND_FIELD",
-            "HEIGHT_FIELD", "DISTANCE", "UNITS", "UNIT_FIELD", "UNIT_ORDER", "UNIT_TABLE", "UNCONFORMABLE", "INTRUSIVE",
-            "CONTACTS", "CONTACT_FIELD", "FAULTS", "FAULT_FIELD", "DEPTH", "DOMAIN_ANGLE"]  # fmt: skip
+    keys = [key for key in KEYS if key not in ("RULE", "AXIS_TREND", "AXIS_PLUNGE", "LEGS")]
+    keys += [
+        "UNITS",
+        "UNIT_FIELD",
+        "UNIT_ORDER",
+        "UNIT_TABLE",
+        "UNCONFORMABLE",
+        "INTRUSIVE",
+        "CONTACTS",
+        "CONTACT_FIELD",
+    ]
+    keys += ["FAULTS", "FAULT_FIELD", "DEPTH", "DOMAIN_ANGLE"]
     if said.RULE == "along_axis":
         keys += ["AXIS_TREND", "AXIS_PLUNGE"]
     areas = {"AREAS_SECTION": QgsProcessing.TEMPORARY_OUTPUT} if said.UNITS else {}
