@@ -15,6 +15,7 @@ from .planes.planes_along_traces import PlanesAlongTraces
 from .planes.planes_from_points import PlanesFromPoints
 from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
+from .readings.blank_fieldbook import BlankFieldbook
 from .readings.check_readings import CheckReadings
 from .readings.convert_notation import ConvertNotation
 from .readings.correct_readings import CorrectReadings
@@ -25,9 +26,11 @@ from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
+from .sheet.map_sheet import MapSheet
 from .sightings.check_compass import CheckCompass
 from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
+from .sightings.sight_grade import SightGrade
 from .sightings.sight_to_terrain import SightToTerrain
 from .symbols.style_attitudes import StyleAttitudes
 from .symbols.style_lines import StyleLines
@@ -41,6 +44,7 @@ ALGORITHMS = (
     NorthDiagram,
     IsogonicLines,
     SunAzimuths,
+    BlankFieldbook,
     ReadFieldbook,
     CorrectReadings,
     CheckReadings,
@@ -63,9 +67,11 @@ ALGORITHMS = (
     DraftSection,
     DrawSection,
     SightToTerrain,
+    SightGrade,
     LocateByBearings,
     CheckCompass,
     ReduceTraverse,
+    MapSheet,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

@@ -113,6 +113,8 @@ def sentences():
         "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS."),
+        "grade_cut": tr("After {value} m the DEM has no height; the line ends there."),
+        "no_grade": tr("Around the station no direction near the bearing rises by {value} degrees."),
         "no_field_then": tr("{model} has no declination here at that time, so the reading of a compass is not known."),
         "no_time": tr("No time is given."),
         "no_zone": tr('The time "{value}" has no zone, so it is not known when it was; write it like 14:05+02:00.'),

@@ -176,6 +176,8 @@ DICTIONARY = {
     "suspicion": (TEXT, 80),
     "evidence": (DOUBLE, 0),
     "evid_text": (TEXT, 254),
+    "grade": (DOUBLE, 0),
+    "line_end": (TEXT, 12),
     "status": (TEXT, 10),
     "code": (TEXT, 120),
     "remark": (TEXT, 254),

@@ -13,9 +13,16 @@ from ..core.places import places_at
 from ..gis.columns import column_or_empty
 from ..gis.dem import WGS84
 from ..gis.north_block import NorthBlock
-from ..gis.point_rows import PointRows, note_off_ground, read_heights, said_heights, z_of
+from ..gis.point_rows import (
+    PLACE_SIGMA,
+    PointRows,
+    note_off_ground,
+    read_heights,
+    said_heights,
+    station_sigma,
+    z_of,
+)
 from ..gis.remarks import Notes
-from .shared import PLACE_SIGMA, station_sigma
 
 TARGET, OBSERVER = "target", "observer"
 ELLIPSE = ["semi_major", "semi_minor", "ell_azim"]

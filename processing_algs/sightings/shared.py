@@ -1,20 +1,10 @@
 """What the algorithms about sightings have in common: parameters."""
 
-import numpy as np
-
 from ..core import rays
 from ..gis import wording
 from ..gis.i18n import tr
 from ..gis.places import Locator
 from ..parameters import choice, column, number
-
-PLACE_SIGMA = 10.0  # 1-sigma of a station's place in easting and in northing. Units: metres
-HEIGHT_SIGMA = 5.0  # of its height, and of the DEM's. Units: metres
-
-
-def station_sigma(slope):
-    """1-sigma of a station's height over the ground of the DEM, from its slope, shape (n, 2). Units: metres."""
-    return np.hypot(np.sqrt(2.0) * HEIGHT_SIGMA, PLACE_SIGMA * np.hypot(*np.transpose(slope)))
 
 
 def bearing(parent="INPUT"):
