@@ -5,6 +5,8 @@ from pathlib import Path
 from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtGui import QIcon
 
+from .exchange.export_gems import ExportGems
+from .exchange.import_gems import ImportGems
 from .north.isogonic_lines import IsogonicLines
 from .north.north_angles import NorthAngles
 from .north.north_diagram import NorthDiagram
@@ -72,6 +74,8 @@ ALGORITHMS = (
     CheckCompass,
     ReduceTraverse,
     MapSheet,
+    ExportGems,
+    ImportGems,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"
