@@ -7,10 +7,10 @@ QGIS takes what a factory makes for its own: the Python object then counts as de
 wrapper is kept here until Qt says that it is gone, and the live object is had back by its address.
 """
 
-from qgis.core import QgsProcessingContext, QgsProcessingParameterEnum
+from qgis.core import Qgis, QgsProcessingContext, QgsProcessingParameterEnum
 from qgis.gui import QgsAbstractProcessingParameterWidgetWrapper, QgsGui, QgsProcessingParameterWidgetFactoryInterface
 from qgis.PyQt import sip
-from qgis.PyQt.QtWidgets import QComboBox
+from qgis.PyQt.QtWidgets import QComboBox, QLabel
 
 from ..processing_algs.core.words import one_named
 from ..processing_algs.gis.widgets import CHOICE, FIELD, KNOWN
@@ -57,6 +57,14 @@ class Wrapper(QgsAbstractProcessingParameterWidgetWrapper):
         """Hand the source of contexts on."""
         self.inner.registerProcessingContextGenerator(generator)
 
+    def createLabel(self):
+        """Make the label: what is needed with the usual choices is not called optional."""
+        if not self.settings.get("needed"):
+            return self.inner.createWrappedLabel()
+        label = QLabel(self.plain.description())
+        label.setToolTip(self.plain.toolTip())
+        return label
+
     def createWidget(self):
         """Make the box."""
         self.inner.setWidgetContext(self.live().widgetContext())
@@ -93,7 +101,7 @@ class ChoiceWrapper(Wrapper):
                 words,
                 True,
                 default,
-                bool(parameter.flags() & parameter.flags().__class__(2)),
+                bool(parameter.flags() & Qgis.ProcessingParameterFlag.Optional),
             )
         return plain
 

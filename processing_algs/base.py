@@ -28,7 +28,8 @@ from .run import DONE, READ, REJECTED, WARNED, Run
 class AgonicAlgorithm(QgsProcessingAlgorithm):
     """An algorithm of Agonic: says what it is, checks what it is given, counts what it did.
 
-    Subclasses set ``ID`` and give their texts by ``displayName``, ``group`` and ``shortHelpString``.
+    Subclasses set ``ID`` and ``GROUP``, give their texts by ``displayName`` and ``shortHelpString``, state their
+    ``parameters`` and do the ``work``. ``results``, ``refusal`` and ``ready`` may say more.
     """
 
     ID = ""
@@ -73,34 +74,16 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         """A fresh algorithm of this kind."""
         return type(self)()
 
-    def add(self, parameter, help_text, *, advanced=False):
-        """Add a parameter with its help.
-
-        Parameters
-        ----------
-        parameter : QgsProcessingParameterDefinition
-        help_text : str
-            Shown in the dialog and by ``qgis_process help``.
-        advanced : bool
-            Whether it is folded away in the dialog.
-        """
-        parameter.setHelp(help_text)
-        if advanced:
-            parameter.setFlags(parameter.flags() | Qgis.ProcessingParameterFlag.Advanced)
-        self.addParameter(parameter)
-
-    def add_counts(self):
-        """Declare the counts every algorithm returns."""
-        self.addOutput(QgsProcessingOutputNumber(READ, tr("Rows read")))
-        self.addOutput(QgsProcessingOutputNumber(DONE, tr("Rows done, with or without a warning")))
-        self.addOutput(QgsProcessingOutputNumber(WARNED, tr("Rows done with a warning")))
-        self.addOutput(QgsProcessingOutputNumber(REJECTED, tr("Rows rejected")))
-
     # -- what it takes ------------------------------------------------------------------------------------------------
 
     def parameters(self):
-        """Entries of ``parameters``, in the order of the dialog."""
-        return
+        """Entries, in the order of the dialog: what subclasses state.
+
+        Returns
+        -------
+        list of Entry
+        """
+        raise NotImplementedError
 
     def results(self):
         """Further numbers it returns beside its outputs and counts: key to label."""
@@ -108,26 +91,25 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def initAlgorithm(self, configuration=None):  # noqa: ARG002
         """Declare parameters and outputs."""
-        self.declare(self.parameters())
-        for key, label in self.results().items():
-            self.addOutput(QgsProcessingOutputNumber(key, label))
-        self.add_counts()
-
-    def declare(self, entries):
-        """Declare entries to QGIS."""
-        for entry in entries:
+        for entry in self.parameters():
             if entry.make:
                 self.addParameter(entry.definition())
+        counts = {
+            READ: tr("Rows read"),
+            DONE: tr("Rows done, with or without a warning"),
+            WARNED: tr("Rows done with a warning"),
+            REJECTED: tr("Rows rejected"),
+        }
+        for key, label in {**self.results(), **counts}.items():
+            self.addOutput(QgsProcessingOutputNumber(key, label))
 
-    def said(self, parameters, context, entries=None):
+    def said(self, parameters, context):
         """Read what the user said, once.
 
         Parameters
         ----------
         parameters, context
             Of the run.
-        entries : list of Entry, optional
-            Default: all of the algorithm's.
 
         Returns
         -------
@@ -139,13 +121,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             If an entry cannot be read.
         """
         ask = Ask(self, parameters, context)
-        entries = self.parameters() if entries is None else entries
-        values = {entry.key: entry.read(ask) for entry in entries if entry.read}
+        values = {entry.key: entry.read(ask) for entry in self.parameters() if entry.read}
         return Said(values, {key: value for key, value in parameters.items() if ask.given(key)}, context)
-
-    def _is_old(self):
-        """Whether it still reads its parameters itself."""
-        return self.parameters() is None
 
     # -- reading parameters -------------------------------------------------------------------------------------------
 
@@ -154,43 +131,9 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         value = parameters.get(key)
         return not QgsVariantUtils.isNull(value) and value not in ("", [])
 
-    def number(self, parameters, key, context):
-        """A number, or None where it is unset and has no default."""
-        if not self.given(parameters, key) and self.parameterDefinition(key).defaultValue() is None:
-            return None
-        return self.parameterAsDouble(parameters, key, context)
-
-    def word(self, parameters, key, context):
-        """The chosen word of an enumeration, or None."""
-        return self.parameterAsEnumString(parameters, key, context) or None
-
-    def field(self, parameters, key, context):
-        """Name of the chosen field, or None."""
-        if not self.given(parameters, key):  # a null value would read as a name
-            return self.parameterDefinition(key).defaultValue() or None
-        return self.parameterAsString(parameters, key, context)
-
-    def source(self, parameters, key, context):
-        """The input layer.
-
-        Raises
-        ------
-        QgsProcessingException
-            If it cannot be read.
-        """
-        source = self.parameterAsSource(parameters, key, context)
-        if source is None:
-            raise QgsProcessingException(self.invalidSourceError(parameters, key))
-        return source
-
     def destination(self, parameters, key):
         """Where an output is to go, as the user gave it: a path, a database URI or a word for a temporary layer."""
         return given_destination(parameters.get(key), None)
-
-    def report_renamed(self, renamed, feedback):
-        """Say in the log which of the input's fields had to give way to ours."""
-        for old, new in renamed.items():
-            feedback.pushWarning(tr("The input's field {old} is called {new} in the output.").format(old=old, new=new))
 
     # -- styles -------------------------------------------------------------------------------------------------------
 
@@ -229,7 +172,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         """
         raise NotImplementedError
 
-    def prepareAlgorithm(self, parameters, context, feedback):
+    def prepareAlgorithm(self, parameters, context, feedback):  # noqa: ARG002
         """Refuse here too: a model hands values on without checking them.
 
         Raises
@@ -241,12 +184,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         if not fine:
             raise QgsProcessingException(message)
         with faults_told():
-            if self._is_old():
-                if type(self).ready is not AgonicAlgorithm.ready:
-                    self.ready(parameters, context, feedback)
-            else:
-                said = self.said(parameters, context)
-                self._heard = said, self.ready(said)
+            said = self.said(parameters, context)
+            self._heard = said, self.ready(said)
         return True
 
     def processAlgorithm(self, parameters, context, feedback):
@@ -260,19 +199,14 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         self.run_outputs = Outputs(self, parameters, context, feedback)
         try:
             with faults_told():
-                if self._is_old():
-                    results = self.work(parameters, context, feedback)
-                else:
-                    (said, ready), self._heard = self._heard, None
-                    run = Run(self, parameters, context, feedback, ready)
-                    results = {**run.results, **(self.work(said, run) or {}), **run.results}
-                    del said, ready, run
-                    if feedback.isCanceled():
-                        return {}
-                    for definition in self.destinationParameterDefinitions():
-                        results.setdefault(definition.name(), None)
-                if not feedback.isCanceled():
-                    self.run_outputs.commit()
+                (said, ready), self._heard = self._heard, None
+                run = Run(self, parameters, context, feedback, ready)
+                results = {**(self.work(said, run) or {}), **run.results}
+                if feedback.isCanceled():
+                    return {}
+                self.run_outputs.commit()
+                for definition in self.destinationParameterDefinitions():
+                    results.setdefault(definition.name(), None)
         finally:
             self.run_outputs.roll_back()
             self.run_outputs = self._heard = None  # they hold the layers that were given, which would outlive QGIS
@@ -313,8 +247,6 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     def _rules(self, parameters, context):
         """What the entries and the algorithm itself refuse."""
-        if self._is_old():
-            return self.refusal(parameters, context)
         said = self.said(parameters, context)
         for entry in self.parameters():
             message = entry.refuse(said) if entry.refuse else None
@@ -337,7 +269,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             if definition.type() == "field":
                 return tr("{key} is needed: name the field ({label}).").format(key=key, label=definition.description())
             if definition.type() == "enum":
-                return tr("{key} is needed ({label}): one of {tokens}.").format(
+                return tr("{key} is needed: {label}. {key} is one of {tokens}.").format(
                     key=key, label=definition.description(), tokens=", ".join(definition.options())
                 )
             return tr("{key} is needed: {label}.").format(key=key, label=definition.description())
@@ -404,7 +336,6 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         return None
 
 
-POINTS = [Qgis.ProcessingSourceType.VectorPoint]
 GEOMETRIES = {
     Qgis.ProcessingSourceType.VectorPoint: Qgis.GeometryType.Point,
     Qgis.ProcessingSourceType.VectorLine: Qgis.GeometryType.Line,

@@ -282,6 +282,7 @@ def column(
     kind=ANY,
     several=False,
     fill=None,
+    needed=False,
     advanced=False,
 ):
     """Declare a field of a layer; reads itself as the field's name, or None where there is none.
@@ -307,9 +308,12 @@ def column(
         Whether it may be several fields; then it reads itself as a list.
     fill : bool, optional
         Whether a dialog fills the box. Default: where the field is needed or has a default.
+    needed : bool
+        Whether an optional field is needed with what is usually chosen elsewhere: dialogs fill it and do not call it
+        optional; what it is needed for is a matter of :func:`rule`.
     advanced : bool
     """
-    fill = (not optional or default is not None) if fill is None else fill
+    fill = (needed or not optional or default is not None) if fill is None else fill
     names = list(dict.fromkeys([*filter(None, [default]), *(COLUMN_NAMES[role] if role else ())]))
 
     def make():
@@ -335,7 +339,14 @@ def column(
             )
         )
 
-    return Entry(key, make, read, help, advanced, widget(FIELD, names=names) if fill and names and not several else {})
+    return Entry(
+        key,
+        make,
+        read,
+        help,
+        advanced,
+        widget(FIELD, names=names, needed=needed) if fill and names and not several else {},
+    )
 
 
 # -- values ------------------------------------------------------------------------------------------------------------

@@ -377,14 +377,11 @@ def dem(help, *, optional=False):  # noqa: A002
 
 
 def height_unit():
-    """Unit of heights, HEIGHT_UNIT, of the DEM and of height fields alike."""
+    """Unit of the DEM's heights, HEIGHT_UNIT; those of fields and z have POINT_HEIGHT_UNIT, see ``point_heights``."""
     return choice(
         "HEIGHT_UNIT",
-        tr("Unit of heights"),
-        tr(
-            "As the file says: by its vertical CRS or its band; metres where nothing says it. Height fields have the "
-            "same unit; where the file says it they are metres."
-        ),
+        tr("Unit of the DEM's heights"),
+        tr("As the file says: by its vertical CRS or its band; metres where nothing says it."),
         wording.worded((FROM_FILE, *UNITS), wording.height_units()),
         default=FROM_FILE,
     )

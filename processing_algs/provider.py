@@ -18,6 +18,7 @@ from .planes.true_thickness import TrueThickness
 from .readings.check_readings import CheckReadings
 from .readings.correct_readings import CorrectReadings
 from .sections.draw_section import DrawSection
+from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
@@ -53,6 +54,7 @@ ALGORITHMS = (
     SectionProfile,
     SectionAttitudes,
     SectionCrossings,
+    ProjectToSection,
     DrawSection,
     SightToTerrain,
     LocateByBearings,

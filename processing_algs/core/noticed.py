@@ -40,6 +40,7 @@ REJECTS: Final[Mapping[str, bool]] = {
     "no_declination": True,
     "no_field": True,
     "no_grid": True,
+    "no_such_height": True,
     "north_unknown": True,
     "old_model": False,
     "outside_area": False,

@@ -266,7 +266,7 @@ def carry(
     return Landings(row, where, offset, moved, at_bend, blocked_row, blocked_leg[nowhere][first])
 
 
-def fallen(elev: npt.ArrayLike, moved: npt.ArrayLike, plunge: float) -> FloatArray:
+def fallen(elev: npt.ArrayLike, moved: npt.ArrayLike, plunge: npt.ArrayLike) -> FloatArray:
     """Height of a datum after it was carried along a fold axis.
 
     Parameters
@@ -275,7 +275,7 @@ def fallen(elev: npt.ArrayLike, moved: npt.ArrayLike, plunge: float) -> FloatArr
         Height of the datum where it was measured. Units: metres.
     moved : float or array_like, shape (n,)
         How far it was carried toward the axis's trend, as `carry` gives it. Units: metres.
-    plunge : float
+    plunge : float or array_like, shape (n,)
         Plunge of the axis, 0 to less than 90; 0 keeps the height. Units: degrees.
 
     Returns
@@ -283,7 +283,7 @@ def fallen(elev: npt.ArrayLike, moved: npt.ArrayLike, plunge: float) -> FloatArr
     ndarray, shape (n,)
         The height less ``moved`` times the tangent of the plunge. Units: metres.
     """
-    slope = float(np.tan(np.radians(plunge)))
+    slope = np.tan(np.radians(np.asarray(plunge, dtype=float)))
     return np.asarray(np.asarray(elev, dtype=float) - np.asarray(moved, dtype=float) * slope)
 
 

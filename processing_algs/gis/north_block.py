@@ -5,13 +5,14 @@ from dataclasses import replace
 from qgis.core import QgsProcessingException
 
 from ..core import true_north
-from ..core.north_habits import NorthHabits, SaidHeights
+from ..core.north_habits import NorthHabits
 from ..core.places import has_places
 from ..core.true_north import GIVEN, NorthAccount, SaidNorth
 from .compasses import compasses_refusal, read_compasses, said_compasses
 from .crs import to_pyproj
 from .dates import said_dates, to_qt
 from .i18n import tr
+from .point_rows import said_heights
 from .remarks import run_warning
 
 
@@ -54,21 +55,6 @@ def said_north(said):
         declination=said.DECLINATION,
         sigma_declination=said.SIGMA_DECLINATION,
     )
-
-
-def said_heights(said):
-    """What the user said about heights that are not cells of a DEM.
-
-    Parameters
-    ----------
-    said : Said
-        With what ``parameters.point_heights`` declares.
-
-    Returns
-    -------
-    SaidHeights
-    """
-    return SaidHeights(said.HEIGHT_NULLS, said.POINT_HEIGHT_UNIT, said.UNDERGROUND)
 
 
 def north_roles(said):

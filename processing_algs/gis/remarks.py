@@ -125,6 +125,7 @@ def sentences():
         "time_twice": tr('The time "{value}" exists twice that day: the clocks were put back. Write its offset.'),
         "time_unreadable": tr('The time "{value}" cannot be read.'),
         "dem_gap": tr("The DEM has no height here, or not all along."),
+        "no_such_height": tr("Height {value} cannot be: heights here lie from {low} to {high} m."),
         "no_height": tr("No height is given for this row, and there is no DEM to take it from."),
         "few_points": tr("A plane needs 3 points of known place and height; there are {count}."),
         "collinear": tr(
@@ -153,6 +154,10 @@ def sentences():
             "The line ends on the lower side of the bedding: overturned beds, or drawn from top to base, or a wrong "
             "dip."
         ),
+        "plane_hardly_known": tr("The dip of its plane, {plane}, is hardly known: {low} to {high} degrees."),
+        "plane_rough": tr("The pole of its plane, {plane}, is known to {value} degrees only (1-sigma)."),
+        "plane_in_doubt": tr("Its plane, {plane}, is itself in doubt: {codes}."),
+        "depth_uncertain": tr("The depth of {depth} m is known to {value} m only (1-sigma), over {share} % of it."),
         "above_ground": tr("The plane is {value} m above ground here; a hole does not meet it."),
         "vertical_plane": tr("The plane is vertical; a vertical hole does not meet it."),
         "no_plane": tr('No plane has the group "{value}".'),
@@ -161,6 +166,8 @@ def sentences():
         "section_parts": tr("The line has {value} parts that do not follow one another."),
         "parallel": tr("The strike, or the direction of carrying, lies within 1 degree of the section's leg {leg}."),
         "end_on": tr("The line runs at right angles to the section's leg {leg} and would show as a point."),
+        "across_fault": tr("At {count} places a fault lies between; nothing was carried across it."),
+        "no_axis": tr("No fold axis holds here: the place lies in none of the areas of AXES."),
         "at_bend": tr("Beside a bend of the section, square to neither leg; carried to the vertex, {value} m away."),
         "point_unknown": tr('No known point is called "{value}".'),
         "point_twice": tr('More than one known point is called "{value}", at different places.'),
@@ -205,7 +212,7 @@ def sentences():
         "below_ground": tr(
             "The eye would be {value} m below the ground of the DEM. Is the station's height or place wrong?"
         ),
-        "height_off_dem": tr("The station's height lies {value} m off the ground of the DEM: another unit?"),
+        "height_off_dem": tr("The height lies {value} m off the ground of the DEM. {guess}"),
         "no_station": tr("The leg does not say from which station it goes to which."),
         "same_station": tr("The leg ends at the station where it starts."),
         "no_distance": tr('The distance "{value}" is no length.'),
@@ -366,6 +373,8 @@ class _Shown(dict):
         value = super().__getitem__(key)
         if key == "column":
             return _column_names()[value]
+        if key == "guess":
+            return _guesses().get(value, "")
         if key in ("unit_hint", "suggestion", "left_hand"):
             return _hint(key).format(value=value) if value else ""
         return f"{float(value):.6g}" if isinstance(value, (float, np.floating)) else value
@@ -383,6 +392,17 @@ def _column_names():
         "declination": tr("declination"),
         "distance": tr("distance"),
         "height": tr("height"),
+    }
+
+
+def _guesses():
+    """What a height that is far from the ground may be instead."""
+    return {
+        "feet": tr("It fits if it was written in feet: set POINT_HEIGHT_UNIT."),
+        "metres": tr("It fits if it was written in metres: set POINT_HEIGHT_UNIT."),
+        "depth": tr("Is it a depth below the ground, written as a height?"),
+        "null": tr("Does this number stand for no height? HEIGHT_NULLS would say so."),
+        "": tr("Is the height wrong, or the place?"),
     }
 
 

@@ -16,7 +16,14 @@ from qgis.core import (
 from ..core.section_names import cut
 from .i18n import tr
 
-USERS_WORDS = ("compass", "cross_name", "group", "section", "station")  # our fields that hold what the user wrote
+USERS_WORDS = (
+    "compass",
+    "cross_name",
+    "group",
+    "plane_name",
+    "section",
+    "station",
+)  # our fields that hold what the user wrote
 LONGEST_TEXT = 254  # that a Shapefile holds. Units: bytes
 
 

@@ -9,15 +9,19 @@ from ..base import AgonicAlgorithm
 from ..core import norths
 from ..core.known_planes import depth_below, nearest
 from ..drawing.plane_layers import style_depths
-from ..gis.columns import column_or_empty
+from ..gis.columns import column_or_empty, numbers
 from ..gis.i18n import tr
-from ..gis.remarks import Notes
+from ..gis.point_rows import named_rows, shown_row
+from ..gis.remarks import Notes, Tally
 from ..gis.schema import NOTICED
-from ..parameters import NUMERIC, POINTS, choice, column, dem, height_unit, layer, sink
+from ..parameters import NUMERIC, POINTS, choice, column, dem, height_unit, layer, point_heights, sink
 from .shared import Ground, attitude_fields, group_word, known_planes, no_heights, nowhere, point_errors, read_planes
 
-FIELDS = ["plane_row", "plane_away", "plane_elev", "depth", "sig_depth", *NOTICED]
+FIELDS = ["plane_row", "plane_name", "plane_away", "plane_elev", "depth", "sig_depth", *NOTICED]
 NEAREST, BY_GROUP = "nearest", "group"
+HARDLY = 10.0  # range of a plane's dip from which on it is hardly known. Units: degrees
+ROUGH = 5.0  # 1-sigma of a pole that comes to the same where no range is given. Units: degrees
+SHARE = 0.5  # of the depth that its sigma may be
 
 
 @dataclass(frozen=True)
@@ -25,6 +29,7 @@ class Planes:
     """The planes that may be met; every array has shape (n,), (n, 2) or (n, 3)."""
 
     ids: np.ndarray
+    name: np.ndarray
     group: np.ndarray
     lon: np.ndarray
     lat: np.ndarray
@@ -32,6 +37,9 @@ class Planes:
     slope: np.ndarray
     normal: np.ndarray
     sigma: np.ndarray
+    low: np.ndarray
+    high: np.ndarray
+    doubts: np.ndarray
 
 
 class DepthToPlane(AgonicAlgorithm):
@@ -74,6 +82,15 @@ class DepthToPlane(AgonicAlgorithm):
             ),
             *known_planes("PLANES"),
             column(
+                "PLANE_NAME_FIELD",
+                tr("Name of each plane"),
+                tr("Written out with each hole, so that one sees which plane was used."),
+                "PLANES",
+                role="station",
+                optional=True,
+                advanced=True,
+            ),
+            column(
                 "PLANE_HEIGHT_FIELD",
                 tr("Height of each plane"),
                 tr(
@@ -104,6 +121,7 @@ class DepthToPlane(AgonicAlgorithm):
             ),
             *dem(tr("Heights of the ground."), optional=True),
             height_unit(),
+            *point_heights(),
             *point_errors(),
             sink(
                 "OUTPUT",
@@ -132,10 +150,12 @@ class DepthToPlane(AgonicAlgorithm):
         """Run."""
         source, ground = run.source(said.INPUT), Ground(said, run)
         planes, locator = self._planes(said, run, ground), run.locator(source)
+        looked = ground.look_over(source, said.HEIGHT_FIELD, ground=True)
         with run.output(said.OUTPUT, source, FIELDS) as out:
             for chunk in run.chunks(source, start=20.0):
                 notes = Notes(len(chunk))
-                out.add(chunk, self._depths(chunk, locator.places(chunk), planes, ground, said, notes), notes)
+                out.add(chunk, self._depths(chunk, locator.places(chunk), planes, ground, looked, said, notes), notes)
+        looked.tell()
         run.style(out, style_depths)
         return out.counts
 
@@ -150,16 +170,35 @@ class DepthToPlane(AgonicAlgorithm):
         """
         source, names = run.source(said.PLANES), attitude_fields(said.PLANES, said)
         run.say(tr("Fields used: {fields}").format(fields=names.said()))
-        locator, parts, rows = run.locator(source), [], 0
+        locator, parts, rows, tally = run.locator(source), [], 0, Tally()
+        looked = ground.look_over(source, said.PLANE_HEIGHT_FIELD, what="PLANES")
+        lowest, highest = (name if said.PLANES.has(name) else None for name in ("dip_lo", "dip_hi"))
         for chunk in run.chunks(source, stop=20.0):
             notes, places = Notes(len(chunk)), locator.places(chunk)
+            notes.add_where(np.isnan(places.lon), "no_position", rejects=True)
             known = read_planes(chunk, names, said.SIGMA_FIELD, said.SIGMA, notes)
-            heights, from_dem = ground.heights_of(chunk, places, said.PLANE_HEIGHT_FIELD)
+            heights, from_dem = ground.heights_of(chunk, places, looked, notes)
+            notes.add_where(np.isnan(heights) & ~notes.rejected, ground.lost, rejects=True)
+            tally.add(chunk.ids, notes)
             slopes = ground.slopes(places, from_dem & np.isfinite(places.lon), said.POINT_SIGMA)
             good = ~notes.rejected & np.isfinite(heights) & np.isfinite(places.lon)
             named = column_or_empty(chunk, said.PLANES_GROUP_FIELD)
             groups = np.array([group_word(value) for value in named], dtype=object)
-            columns = (chunk.ids, groups, places.lon, places.lat, heights, slopes, known.normal, known.sigma)
+            range_of_dip = (numbers(chunk.column(name), len(chunk))[0] for name in (lowest, highest))
+            doubts = np.array([";".join(notes.found.get(row, ())) for row in range(len(chunk))], dtype=object)
+            columns = (
+                chunk.ids,
+                np.array(named_rows(chunk, said.PLANE_NAME_FIELD), dtype=object),
+                groups,
+                places.lon,
+                places.lat,
+                heights,
+                slopes,
+                known.normal,
+                known.sigma,
+                *range_of_dip,
+                doubts,
+            )
             parts.append([column[good] for column in columns])
             rows += len(chunk)
         found = Planes(*(np.concatenate(columns) for columns in zip(*parts, strict=True))) if parts else None
@@ -167,18 +206,21 @@ class DepthToPlane(AgonicAlgorithm):
             raise QgsProcessingException(
                 tr("None of the {count} rows of PLANES is a plane with a place and a height.").format(count=rows)
             )
+        looked.tell()
         if len(found.ids) < rows:
             run.warn(
                 tr("{count} rows of PLANES are no planes with a place and a height and were left out.").format(
                     count=rows - len(found.ids)
                 )
             )
+        for line in tally.lines():
+            run.warn(tr("PLANES: {line}").format(line=line))
         return found
 
-    def _depths(self, chunk, places, planes, ground, said, notes):
+    def _depths(self, chunk, places, planes, ground, looked, said, notes):
         """All our columns for one chunk."""
         notes.add_where(np.isnan(places.lon), "no_position", rejects=True)
-        heights, from_dem = ground.heights_of(chunk, places, said.HEIGHT_FIELD)
+        heights, from_dem = ground.heights_of(chunk, places, looked, notes)
         notes.add_where(np.isnan(heights) & ~notes.rejected, ground.lost, rejects=True)
         which = self._match(chunk, places, planes, said, notes)
         use = np.where(which < 0, 0, which)
@@ -197,6 +239,7 @@ class DepthToPlane(AgonicAlgorithm):
         )
         notes.add_where(np.isnan(depth) & ~notes.rejected, "vertical_plane", rejects=True)
         notes.add_where((depth < 0.0) & ~notes.rejected, "above_ground", rejects=False, value=-depth)
+        self._note_doubts(planes, use, depth, sigma, notes)
         columns = {
             "plane_row": planes.ids[use].astype(float),
             "plane_away": np.hypot(east, north),
@@ -204,7 +247,25 @@ class DepthToPlane(AgonicAlgorithm):
             "depth": depth,
             "sig_depth": sigma,
         }
-        return {name: np.where(notes.rejected, np.nan, values) for name, values in columns.items()}
+        columns = {name: np.where(notes.rejected, np.nan, values) for name, values in columns.items()}
+        return columns | {"plane_name": notes.kept(planes.name[use])}
+
+    @staticmethod
+    def _note_doubts(planes, use, depth, sigma, notes):
+        """Note depths that hang on a plane in doubt, or are hardly known."""
+        for row in np.flatnonzero(~notes.rejected).tolist():
+            plane = use[row]
+            name = shown_row(planes.name[plane], int(planes.ids[plane]))
+            low, high = planes.low[plane], planes.high[plane]
+            if high - low > HARDLY:
+                notes.add(row, "plane_hardly_known", rejects=False, plane=name, low=round(low), high=round(high))
+            elif not high - low <= HARDLY and planes.sigma[plane] > ROUGH:
+                notes.add(row, "plane_rough", rejects=False, plane=name, value=round(float(planes.sigma[plane]), 1))
+            if planes.doubts[plane]:
+                notes.add(row, "plane_in_doubt", rejects=False, plane=name, codes=planes.doubts[plane])
+            if depth[row] > 0.0 and sigma[row] > SHARE * depth[row]:
+                values = {"value": round(float(sigma[row])), "depth": round(float(depth[row]))}
+                notes.add(row, "depth_uncertain", rejects=False, **values, share=round(100.0 * SHARE))
 
     @staticmethod
     def _match(chunk, places, planes, said, notes):

@@ -16,7 +16,7 @@ from ..gis.map_shapes import MapShapes
 from ..gis.remarks import Notes
 from ..gis.schema import NOTICED
 from ..gis.zero_lines import ZeroLines
-from ..parameters import NUMERIC, POINTS, column, dem, height_unit, layer, number, sink
+from ..parameters import NUMERIC, POINTS, column, dem, height_unit, layer, number, point_heights, sink
 from .shared import Ground, attitude_fields, known_planes, nowhere, read_planes
 
 FIELDS = ["line", "elev", "sig_used", *NOTICED]
@@ -86,6 +86,7 @@ class OutcropTrace(AgonicAlgorithm):
                 optional=True,
             ),
             height_unit(),
+            *point_heights(),
             number(
                 "RADIUS",
                 tr("Radius"),
@@ -112,6 +113,7 @@ class OutcropTrace(AgonicAlgorithm):
         source, ground, names = run.source(said.INPUT), Ground(said, run), attitude_fields(said.INPUT, said)
         run.say(tr("Fields used: {fields}").format(fields=names.said()))
         locator, shapes = run.locator(source), MapShapes(source.sourceCrs())
+        looked = ground.look_over(source, said.HEIGHT_FIELD)
         total = max(source.featureCount(), 1)
         kind = Qgis.WkbType.MultiLineStringZ
         with run.output(said.OUTPUT, source, FIELDS, geometry=kind, multiplies=True) as out:
@@ -119,7 +121,7 @@ class OutcropTrace(AgonicAlgorithm):
                 places, notes = locator.places(chunk), Notes(len(chunk))
                 notes.add_where(np.isnan(places.lon), "no_position", rejects=True)
                 planes = read_planes(chunk, names, said.SIGMA_FIELD, said.SIGMA, notes)
-                heights, _ = ground.heights_of(chunk, places, said.HEIGHT_FIELD)
+                heights, _ = ground.heights_of(chunk, places, looked, notes)
                 notes.add_where(np.isnan(heights) & ~notes.rejected, "dem_gap", rejects=True)
                 found = {}
                 for row in np.flatnonzero(~notes.rejected):
@@ -130,6 +132,7 @@ class OutcropTrace(AgonicAlgorithm):
                         return {}
                 out.add_rows(*self._rows(chunk, found, heights, planes, notes, shapes))
                 out.count(chunk.ids, notes)
+        looked.tell()
         run.style(out, style_traces)
         return out.counts
 

@@ -13,14 +13,25 @@ from ..core.planes import fit_plane
 from ..drawing.layer_style import style_attitudes
 from ..drawing.plane_layers import style_triangles
 from ..gis.columns import column_or_empty
-from ..gis.dem import FROM_FILE, UNITS, WGS84
+from ..gis.dem import WGS84
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
+from ..gis.point_rows import PointRows, said_heights
 from ..gis.remarks import Notes
 from ..gis.schema import ATTITUDE, NOTICED
-from ..parameters import NUMERIC, POINTS, choice, column, dem, height_unit, layer, report, sink
+from ..parameters import NUMERIC, POINTS, choice, column, dem, height_unit, layer, point_heights, report, sink
 from .planes_report import write_report
-from .shared import FIT, FROM_POINTS, attitude_columns, group_word, kind_of_planes, note_fit, nowhere, point_errors
+from .shared import (
+    FIT,
+    FROM_MEASURED,
+    FROM_POINTS,
+    attitude_columns,
+    group_word,
+    kind_of_planes,
+    note_fit,
+    nowhere,
+    point_errors,
+)
 
 FIELDS = ["group", *ATTITUDE, *FIT, *NOTICED]
 TRIANGLE_FIELDS = ["group", "strike", "dip", "dip_dir", "n_points", "rms"]
@@ -39,6 +50,8 @@ class Group:
         WGS 84, and metres; points without one of them are not here.
     missing : dict
         Code to ids of the points left out.
+    doubtful : dict
+        Code to values of what was noticed about points, first come.
     """
 
     name: str | None
@@ -46,6 +59,12 @@ class Group:
     lat: list = field(default_factory=list)
     height: list = field(default_factory=list)
     missing: dict = field(default_factory=lambda: defaultdict(list))
+    doubtful: dict = field(default_factory=dict)
+
+    def take(self, found):
+        """Take in what was noticed about one of the points."""
+        for code, one in found.items():
+            self.doubtful.setdefault(code, one.values)
 
 
 class PlanesFromPoints(AgonicAlgorithm):
@@ -102,6 +121,7 @@ class PlanesFromPoints(AgonicAlgorithm):
             *dem(tr("Heights of the ground, where they come from a DEM."), optional=True),
             column("HEIGHT_FIELD", tr("Field of heights"), tr("Heights above sea level."), kind=NUMERIC, optional=True),
             height_unit(),
+            *point_heights(),
             *point_errors(),
             kind_of_planes(),
             sink(
@@ -135,8 +155,6 @@ class PlanesFromPoints(AgonicAlgorithm):
     def work(self, said, run):
         """Run."""
         source, ground = run.source(said.INPUT), run.dem(said.DEM)
-        if said.HEIGHT_FROM != FROM_DEM and said.HEIGHT_UNIT == FROM_FILE:
-            run.warn(tr("HEIGHT_UNIT does not say the unit of the heights; metres were taken."))
         groups = self._groups(source, said, run, ground)
         if not groups:
             raise QgsProcessingException(tr("There is no point in the layer."))
@@ -149,7 +167,8 @@ class PlanesFromPoints(AgonicAlgorithm):
                 return {}
             solved.append(self._solve(group, (row, notes), sigmas, sloping, grouped=bool(said.GROUP_FIELD)))
             run.feedback.setProgress(50.0 + 50.0 * row / len(groups))
-        columns = self._columns(groups, solved, said.KIND_DEFAULT, shapes)
+        method = FROM_POINTS if said.HEIGHT_FROM == FROM_DEM else FROM_MEASURED
+        columns = self._columns(groups, solved, said.KIND_DEFAULT, method, shapes)
         told = columns | notes.columns()
         crs = source.sourceCrs()
         with run.output(said.OUTPUT, crs, FIELDS, geometry=Qgis.WkbType.PointZ) as out:
@@ -171,38 +190,52 @@ class PlanesFromPoints(AgonicAlgorithm):
     def _groups(self, source, said, run, ground):
         """Collect the points of each plane, in the order in which the planes first come."""
         locator, groups = run.locator(source), {}
+        field = said.HEIGHT_FIELD if said.HEIGHT_FROM == FROM_FIELD else None
+        from_z = said.HEIGHT_FROM == FROM_Z
+        looked = PointRows(run, source, locator, said_heights(said), field, from_z=from_z, ground=False)
         lost = "dem_gap" if said.HEIGHT_FROM == FROM_DEM else "no_height"
         for chunk in run.chunks(source, stop=50.0):
             places = locator.places(chunk)
-            heights = self._heights(chunk, places, said, ground)
+            notes = Notes(len(chunk))
+            looked.note_places(places, notes)
+            heights = self._heights(chunk, places, said, ground, looked, notes)
             names = column_or_empty(chunk, said.GROUP_FIELD)
             unplaced, unheighted = np.isnan(places.lon), np.isnan(heights)
             for row in range(len(chunk)):
                 name = group_word(names[row])
                 group = groups.setdefault(name, Group(name))
+                group.take(notes.found.get(row, {}))
                 if unplaced[row] or unheighted[row]:
-                    group.missing["no_position" if unplaced[row] else lost].append(int(chunk.ids[row]))
+                    why = [one.code for one in notes.found.get(row, {}).values() if one.rejects]
+                    group.missing["no_position" if unplaced[row] else (why or [lost])[0]].append(int(chunk.ids[row]))
                     continue
                 group.lon.append(places.lon[row])
                 group.lat.append(places.lat[row])
                 group.height.append(heights[row])
+        looked.tell()
         return list(groups.values())
 
     @staticmethod
-    def _heights(chunk, places, said, ground):
+    def _heights(chunk, places, said, ground, looked, notes):
         if said.HEIGHT_FROM == FROM_DEM:
             return ground.sample(places.lon, places.lat, WGS84)
-        unit = UNITS.get(said.HEIGHT_UNIT, 1.0)
-        if said.HEIGHT_FROM == FROM_FIELD:
-            return chunk.column(said.HEIGHT_FIELD) * unit
-        return np.array([_z(geometry) for geometry in chunk.geometries]) * unit
+        heights = looked.heights(chunk, notes)
+        if ground is not None:
+            there = ground.sample(places.lon, places.lat, WGS84)
+            slope = ground.slope(places.lon, places.lat, said.POINT_SIGMA)
+            sigma = np.hypot(np.sqrt(2.0) * said.HEIGHT_SIGMA, said.POINT_SIGMA * np.hypot(*slope.T))
+            looked.note_off_ground(heights, there, sigma, notes)
+        return heights
 
     @staticmethod
     def _solve(group, noted, sigmas, ground, *, grouped):
         """Fit one plane: the fit and the centre of its frame, or None."""
         row, notes = noted
         for code in group.missing:
-            notes.add(row, code, rejects=False)
+            if code not in group.doubtful:
+                notes.add(row, code, rejects=False)
+        for code, values in group.doubtful.items():
+            notes.add(row, code, rejects=False, **values)
         left_out = [number for ids in group.missing.values() for number in ids]
         if left_out:
             shown = ", ".join(map(str, left_out[:NAMED])) + ("..." if len(left_out) > NAMED else "")
@@ -223,10 +256,10 @@ class PlanesFromPoints(AgonicAlgorithm):
         return fit, centre, points
 
     @staticmethod
-    def _columns(groups, solved, kind, shapes):
+    def _columns(groups, solved, kind, method, shapes):
         lon, lat = (np.array(part) for part in zip(*(_middle(one) for one in solved), strict=True))
         fits = [None if one is None else one[0] for one in solved]
-        columns = attitude_columns(fits, kind, shapes.projection, *shapes.xy(lon, lat), FROM_POINTS)
+        columns = attitude_columns(fits, kind, shapes.projection, *shapes.xy(lon, lat), method)
         # A plane that was not found still says how many points it had.
         columns["n_points"] = [len(group.height) for group in groups]
         return columns | {"group": [group.name for group in groups]}
@@ -234,13 +267,6 @@ class PlanesFromPoints(AgonicAlgorithm):
     @staticmethod
     def _points(solved, shapes):
         return [QgsGeometry() if one is None else shapes.point(*_middle(one), one[0].centre[2]) for one in solved]
-
-
-def _z(geometry):
-    """Third coordinate of a point, NaN where it has none."""
-    if geometry.isEmpty():
-        return np.nan
-    return next(geometry.vertices()).z()
 
 
 def _middle(one):

@@ -10,14 +10,16 @@ from ..core.words import PLANES
 from ..gis import wording
 from ..gis.attitude_columns import AttitudeFields, read_attitudes
 from ..gis.columns import column_or_empty, numbers
-from ..gis.dem import UNITS, WGS84
+from ..gis.dem import WGS84
 from ..gis.i18n import tr
 from ..gis.places import Locator
+from ..gis.point_rows import PointRows, said_heights
 from ..gis.schema import ATTITUDE
 from ..parameters import NUMERIC, choice, column, number
 
-FROM_POINTS, FROM_TRACE = "points_dem", "trace_dem"
-SOLVED = (FROM_POINTS, FROM_TRACE)
+FROM_POINTS, FROM_MEASURED, FROM_TRACE = "points_dem", "points", "trace_dem"
+SOLVED = (FROM_POINTS, FROM_MEASURED, FROM_TRACE)
+ERRORS = {"POINT_SIGMA": 10.0, "HEIGHT_SIGMA": 5.0}  # what is taken where a tool does not ask. Units: metres
 FIT = ["n_points", "rms", "thinness", "dip_lo", "dip_hi", "dd_half", "elev"]
 
 
@@ -131,19 +133,48 @@ class Ground:
     Parameters
     ----------
     said : Said
-        With DEM and HEIGHT_UNIT.
+        With DEM, HEIGHT_UNIT and what ``parameters.point_heights`` declares.
     run : Run
     """
 
     def __init__(self, said, run):
-        self.dem = run.dem(said.DEM)
-        self.unit = UNITS.get(said.HEIGHT_UNIT, 1.0)  # metres in one unit of the heights that fields hold
+        self.dem, self._run = run.dem(said.DEM), run
+        self._heights = said_heights(said)
+        asked = vars(said)
+        self._errors = tuple(asked.get(key, usual) for key, usual in ERRORS.items())
         self.lost = "no_height" if self.dem is None else "dem_gap"
 
-    def heights_of(self, chunk, places, field):
+    def look_over(self, source, field, *, ground=False, what=None):
+        """Look over the points of a layer before they are read.
+
+        Parameters
+        ----------
+        source : QgsFeatureSource
+        field : str or None
+            Field of their heights.
+        ground : bool
+            Whether they lie on the ground, as mouths of holes do and planes need not.
+        what : str, optional
+            What they are called in the log.
+
+        Returns
+        -------
+        PointRows
+        """
+        return PointRows(self._run, source, self._run.locator(source), self._heights, field, ground=ground, what=what)
+
+    def heights_of(self, chunk, places, rows, notes):
         """Heights of points: from a field, of planes solved here from their own field, else from the DEM.
 
         The middle of a solved plane does not lie on the ground, so its height is never read from the DEM.
+
+        Parameters
+        ----------
+        chunk : Chunk
+        places : Places
+        rows : PointRows
+        notes : Notes
+            Takes heights that cannot be, or are far from the ground, and places far from the rest.
 
         Returns
         -------
@@ -151,12 +182,24 @@ class Ground:
             NaN where there is none. Units: metres.
         from_dem : ndarray of bool, shape (n,)
         """
-        heights, _ = numbers(chunk.column(field), len(chunk))
-        heights = heights * self.unit if field else _own_heights(chunk)
+        rows.note_places(places, notes)
+        heights = rows.heights(chunk, notes) if rows.has_heights else _own_heights(chunk)
         from_dem = np.isnan(heights)
-        if self.dem is not None and from_dem.any():
-            heights[from_dem] = self.dem.sample(places.lon[from_dem], places.lat[from_dem], WGS84)
+        if self.dem is not None:
+            ground = np.full(len(heights), np.nan)
+            asked = from_dem | rows.has_heights
+            ground[asked] = self.dem.sample(places.lon[asked], places.lat[asked], WGS84)
+            if rows.has_heights:
+                off = self._sigma(places, ~from_dem & np.isfinite(places.lon))
+                rows.note_off_ground(heights, ground, off, notes)
+            heights = np.where(from_dem, ground, heights)
         return heights, from_dem
+
+    def _sigma(self, places, asked):
+        """1-sigma of heights over the ground of the DEM: of both, and of the place times the slope."""
+        reach, height = self._errors
+        slopes = self.slopes(places, asked, reach)
+        return np.hypot(np.sqrt(2.0) * height, reach * np.hypot(*slopes.T))
 
     def slopes(self, places, from_dem, reach):
         """Slope of the ground where heights were read from the DEM, else 0. Shape (n, 2)."""

@@ -14,7 +14,7 @@ from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
 from ..gis.remarks import Notes
 from ..gis.schema import NOTICED
-from ..parameters import NUMERIC, POINTS, column, dem, height_unit, layer, number, sink
+from ..parameters import NUMERIC, POINTS, column, dem, height_unit, layer, number, point_heights, sink
 from .shared import Ground, attitude_fields, known_planes, no_heights, nowhere, read_planes
 
 FIELDS = ["elev", "where", *NOTICED]
@@ -74,6 +74,7 @@ class StructureContours(AgonicAlgorithm):
                 optional=True,
             ),
             height_unit(),
+            *point_heights(),
             sink(
                 "OUTPUT",
                 tr("Structure contours"),
@@ -93,6 +94,7 @@ class StructureContours(AgonicAlgorithm):
         run.say(tr("Fields used: {fields}").format(fields=names.said()))
         asked = said.INTERVAL, said.RADIUS
         locator, shapes = run.locator(source), MapShapes(source.sourceCrs())
+        looked = ground.look_over(source, said.HEIGHT_FIELD)
         total = max(source.featureCount(), 1)
         kind = Qgis.WkbType.LineStringZ
         with run.output(said.OUTPUT, source, FIELDS, geometry=kind, multiplies=True) as out:
@@ -100,7 +102,7 @@ class StructureContours(AgonicAlgorithm):
                 places, notes = locator.places(chunk), Notes(len(chunk))
                 notes.add_where(np.isnan(places.lon), "no_position", rejects=True)
                 planes = read_planes(chunk, names, None, 0.0, notes)
-                heights, _ = ground.heights_of(chunk, places, said.HEIGHT_FIELD)
+                heights, _ = ground.heights_of(chunk, places, looked, notes)
                 notes.add_where(np.isnan(heights) & ~notes.rejected, ground.lost, rejects=True)
                 found = {}
                 for row in np.flatnonzero(~notes.rejected):
@@ -112,6 +114,7 @@ class StructureContours(AgonicAlgorithm):
                     found[row] = self._contours(ground.dem, place, heights[row], planes.normal[row], asked, noted)
                 out.add_rows(*self._rows(chunk, found, notes, shapes))
                 out.count(chunk.ids, notes)
+        looked.tell()
         run.style(out, style_contours)
         return out.counts
 

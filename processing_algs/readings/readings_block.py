@@ -62,7 +62,6 @@ def _notation():
             tr("Notation: how the readings are written (choose one)"),
             tr("A letter is one such as SE for the side of the dip."),
             wording.worded(NOTATIONS, wording.notations()),
-            optional=True,
         ),
         column(
             "AZIMUTH_FIELD",
@@ -70,7 +69,7 @@ def _notation():
             tr("Strike, dip direction or trend as read: a number, or text such as N45W."),
             role="azimuth",
             optional=True,
-            fill=True,
+            needed=True,
         ),
         column(
             "DIP_FIELD",
@@ -78,7 +77,7 @@ def _notation():
             tr("0 to 90, a number, or text with a letter such as 30SE."),
             role="dip",
             optional=True,
-            fill=True,
+            needed=True,
         ),
         column(
             "SIDE_FIELD",
@@ -209,8 +208,6 @@ def _advanced():
 
 
 def _refusal(said, found_by_name):
-    if said.NOTATION is None:
-        return tr("Say how the readings are written: NOTATION is one of {words}.").format(words=", ".join(NOTATIONS))
     if not found_by_name:
         missing = missing_role(said.NOTATION, fields_by_role(said))
         if missing:

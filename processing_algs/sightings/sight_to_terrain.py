@@ -244,7 +244,7 @@ class SightToTerrain(AgonicAlgorithm):
         below = (eye < ground - 1e-6) & ~notes.rejected
         notes.add_where(below, "below_ground", rejects=True, value=np.round(ground - eye, 1))
         far = (np.abs(off) > FAR_OFF) & ~notes.rejected
-        notes.add_where(far, "height_off_dem", rejects=False, value=np.round(off))
+        notes.add_where(far, "height_off_dem", rejects=False, value=np.round(off), guess=np.full(len(chunk), ""))
         return eye
 
     @staticmethod

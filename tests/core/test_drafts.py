@@ -83,7 +83,7 @@ def codes(found):
 
 @pytest.mark.parametrize("azimuth", [20.0, 325.0, 150.0, 215.0])
 def test_kinks_find_kinked_folds_again(azimuth):
-    """Sections up to 45 degrees off, each way: within 10 m to 500 m, with attitudes some 4 m apart along the section."""
+    """Sections up to 45 degrees off, each way: within 10 m to 500 m, with attitudes some 4 m apart along it."""
     setting = area(kinked_fold(), azimuth, 1500)
     found = dr.draft(setting)
     off = off_the_truth(kinked_fold(), setting, found)

@@ -266,7 +266,7 @@ def test_plane_that_stays_above_ground_is_said_to_have_no_outcrop(country, point
     land = country()
     layer = point_layer(land, UTM, [(0.0, 0.0)], [*FIELDS, "top:double"], [(40.0, 0.0, 2.0, 3000.0)])
     row = rows_of(run(layer, DEM=land.dem(UTM, cell=20), HEIGHT_FIELD="top")["OUTPUT"])[0]
-    assert (row["status"], row["code"], row["line"]) == ("rejected", "no_outcrop", None)
+    assert (row["status"], row["code"], row["line"]) == ("rejected", "height_off_dem;no_outcrop", None)
 
 
 def test_uncertainty_of_a_row_is_used_and_the_default_elsewhere(country, point_layer, agonic, rows_of):

@@ -47,7 +47,7 @@ def test_three_points_give_their_plane(points_z, rows_of):
     assert row["n_points"] == 3
     assert row["rms"] == pytest.approx(0.0, abs=1e-6)
     assert row["elev"] == pytest.approx(np.mean([100, 100, 180]))
-    assert row["method"] == "points_dem"
+    assert row["method"] == "points"  # the heights are the field's
     assert row["kind"] == "contact"
     assert row["label"] == "6"
     assert row["status"] == "ok"

@@ -108,7 +108,7 @@ def test_planes_without_contours_to_draw_say_so(country, point_layer, agonic, ro
 def test_heights_in_feet_are_feet(country, point_layer, agonic, rows_of):
     land = country()
     layer = point_layer(land, UTM, [(0.0, 0.0)], FIELDS, [(0.0, 10.0, 1000.0)])
-    rows = rows_of(run(layer, HEIGHT_FIELD="top", HEIGHT_UNIT="foot", INTERVAL=10, RADIUS=500)["OUTPUT"])
+    rows = rows_of(run(layer, HEIGHT_FIELD="top", POINT_HEIGHT_UNIT="foot", INTERVAL=10, RADIUS=500)["OUTPUT"])
     middle = min(rows, key=lambda row: abs(ends(land, UTM, row)[:, 0].mean()))
     assert middle["elev"] == pytest.approx(304.8, abs=10)
 

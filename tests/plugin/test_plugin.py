@@ -68,6 +68,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:outcrop_trace",
         "agonic:planes_along_traces",
         "agonic:planes_from_points",
+        "agonic:project_to_section",
         "agonic:reduce_traverse",
         "agonic:section_attitudes",
         "agonic:section_crossings",

@@ -377,7 +377,7 @@ def test_a_table_without_legs_is_refused_and_leaves_what_is_there(make_points, r
     ("change", "message"),
     [
         ({"TO_FIELD": None}, "TO_FIELD is needed"),
-        ({"DISTANCE_MEANS": None}, "DISTANCE_MEANS is needed .*: one of slope, horizontal"),
+        ({"DISTANCE_MEANS": None}, "DISTANCE_MEANS is one of slope, horizontal"),
         ({"DISTANCE_MEANS": "slope"}, "need vertical angles"),
         ({"ANGLE_FIELD": "dist"}, "ANGLE_MEANS must say"),
         ({"END_STATION": "B"}, "needed together"),
