@@ -1,6 +1,5 @@
 """Figures the width of one column of a page, put side by side: what nets and roses have in common."""
 
-from html import escape
 from math import ceil, sqrt
 
 from .parts import number_text
@@ -73,23 +72,6 @@ def broken(look, text, wide):
         else:
             line = longer
     return [*lines, shortened(look, line, wide)] if line else lines
-
-
-def report_picture(sheet, words):
-    """A picture for a page of HTML.
-
-    Parameters
-    ----------
-    sheet : Sheet
-    words : str
-        What it shows, for those who cannot see it.
-
-    Returns
-    -------
-    str
-        HTML.
-    """
-    return f'<figure role="img" aria-label="{escape(words, quote=True)}">{sheet.svg}</figure>'
 
 
 def columns_for(count, wanted=0):
