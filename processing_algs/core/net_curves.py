@@ -18,7 +18,7 @@ STEPS: Final = 180
 
 
 def circle(axis: npt.ArrayLike, radius: float = 90.0) -> FloatArray:
-    """Curve at an angle about an axis: a great circle at 90 degrees.
+    """Curve at an angle about an axis: a great circle, or the half of it that stands for all, at 90 degrees.
 
     Parameters
     ----------
@@ -30,9 +30,18 @@ def circle(axis: npt.ArrayLike, radius: float = 90.0) -> FloatArray:
     Returns
     -------
     ndarray, shape (181, 3)
-        Unit vectors; the last is the first.
+        Unit vectors; the last is the first. Of a great circle the lower half, from edge to edge: its upper half has the
+        same axes, and dashes drawn twice would fill each other's gaps. Of a level plane the whole edge.
     """
-    return ellipse(axis, np.stack(_across(unit_vectors(axis)[0])), (radius, radius))
+    centre = unit_vectors(axis)[0]
+    level = np.array([-centre[1], centre[0], 0.0])
+    if radius < 90.0 or np.linalg.norm(level) < 1e-9:
+        return ellipse(axis, np.stack(_across(centre)), (radius, radius))
+    strike = level / np.linalg.norm(level)
+    down = np.cross(centre, strike)
+    down = down if down[2] < 0.0 else -down
+    turn = np.linspace(0.0, np.pi, STEPS + 1)[:, np.newaxis]
+    return np.asarray(np.cos(turn) * strike + np.sin(turn) * down)
 
 
 def ellipse(axis: npt.ArrayLike, along: npt.ArrayLike, half: npt.ArrayLike) -> FloatArray:

@@ -5,7 +5,15 @@ import pytest
 from agonic.processing_algs.core.attitudes import line_vector, plane_of
 from agonic.tests.core.directions import scattered
 
-FIELDS = ("strike:double", "dip:double", "trend:double", "plunge:double", "kind:string", "polarity:string", "area:string")
+FIELDS = (
+    "strike:double",
+    "dip:double",
+    "trend:double",
+    "plunge:double",
+    "kind:string",
+    "polarity:string",
+    "area:string",
+)
 
 
 @pytest.fixture
