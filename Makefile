@@ -5,7 +5,7 @@ export QT_QPA_PLATFORM ?= offscreen
 export QGIS_PLUGINPATH := $(CURDIR)/build/plugins
 export PYTHONDONTWRITEBYTECODE := 1
 
-.PHONY: setup setup-postgis link translations demo test core-test test-newest test-oldest check docs bench package clean
+.PHONY: setup setup-postgis link translations demo test core-test test-newest test-oldest check docs wheel test-batch bench package clean
 
 setup: ## install what is missing: QGIS, translation tools, test tools
 	@mkdir -p build
@@ -30,7 +30,7 @@ demo: setup ## the main job on the sample area: map, project, report
 	@$(VENV)/python sample_layers/demo.py
 
 test: setup core-test ## all tests
-	@$(VENV)/python -m pytest tests --ignore=tests/core
+	@$(VENV)/python -m pytest tests --ignore=tests/core --ignore=tests/batch
 
 core-test: setup ## the science alone, without QGIS
 	@$(VENV)/python -m pytest -p no:pytest_qgis tests/core
@@ -52,6 +52,15 @@ check: setup ## style, types, import direction, translations, repository rules
 
 docs: setup ## the manual as plain HTML in build/docs
 	@$(VENV)/python tools/manual.py build
+
+wheel: setup ## build/wheel: the science without QGIS, and the batch runner, as a pip-installable package
+	@$(VENV)/python tools/wheel.py
+
+test-batch: wheel ## the batch runner, from the wheel, in an environment of its own
+	@[ -x build/venv-batch/bin/python ] || /usr/bin/env python3 -m venv build/venv-batch
+	@build/venv-batch/bin/python -m pip install --quiet --disable-pip-version-check -r batch/requirements.txt
+	@build/venv-batch/bin/python -m pip install --quiet --disable-pip-version-check --no-deps --force-reinstall build/wheel/*.whl
+	@build/venv-batch/bin/python -m pytest -q --noconftest -p no:cacheprovider -c /dev/null --rootdir tests/batch tests/batch
 
 bench: setup ## speed, as ratios measured in one run
 	@$(VENV)/python tools/bench.py

@@ -204,9 +204,12 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
                 results = {**(self.work(said, run) or {}), **run.results}
                 if feedback.isCanceled():
                     return {}
+                run.describe_rest()
                 self.run_outputs.commit()
                 for definition in self.destinationParameterDefinitions():
                     results.setdefault(definition.name(), None)
+        except QgsProcessingException as error:
+            raise QgsProcessingException(self.run_outputs.readable(str(error))) from error
         finally:
             self.run_outputs.roll_back()
             self.run_outputs = self._heard = None  # they hold the layers that were given, which would outlive QGIS

@@ -10,6 +10,7 @@ from .core.dates import ORDERS
 from .core.errors import FieldDataError
 from .core.heights import NULLS, parse_nulls
 from .core.heights import UNITS as HEIGHT_UNITS
+from .core.letters import DEFAULT_LETTERS, LETTERS
 from .core.rings import BLANKS, parse_rings
 from .core.words import NORTHS
 from .entries import (
@@ -73,6 +74,7 @@ __all__ = [
     "bearing_notation",
     "choice",
     "column",
+    "compass_letters",
     "crs",
     "date",
     "dates",
@@ -388,8 +390,24 @@ def height_unit():
 
 
 def bearing_notation():
-    """How bearings are written: ANGLE_UNIT and NULL_VALUES; for ``BearingReader``."""
-    return [angle_unit(tr("Unit of the bearings")), null_values(tr("Only for bearings."))]
+    """How bearings are written: ANGLE_UNIT, COMPASS_LETTERS and NULL_VALUES; for ``BearingReader``."""
+    return [
+        angle_unit(tr("Unit of the bearings")),
+        compass_letters(advanced=True),
+        null_values(tr("Only for bearings.")),
+    ]
+
+
+def compass_letters(*, advanced=False):
+    """Letters of the compass points in the writer's language, COMPASS_LETTERS."""
+    return choice(
+        "COMPASS_LETTERS",
+        tr("Letters of the compass points"),
+        tr("O is west in Spanish, French, Italian and Portuguese and east in German: it is never guessed."),
+        wording.worded(LETTERS, wording.compass_letters()),
+        default=DEFAULT_LETTERS,
+        advanced=advanced,
+    )
 
 
 def angle_unit(label):

@@ -16,16 +16,22 @@ from .planes.planes_along_traces import PlanesAlongTraces
 from .planes.planes_from_points import PlanesFromPoints
 from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
+from .readings.blank_fieldbook import BlankFieldbook
 from .readings.check_readings import CheckReadings
+from .readings.convert_notation import ConvertNotation
 from .readings.correct_readings import CorrectReadings
+from .readings.read_fieldbook import ReadFieldbook
+from .sections.draft_section import DraftSection
 from .sections.draw_section import DrawSection
 from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
 from .sections.section_profile import SectionProfile
+from .sheet.map_sheet import MapSheet
 from .sightings.check_compass import CheckCompass
 from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
+from .sightings.sight_grade import SightGrade
 from .sightings.sight_to_terrain import SightToTerrain
 from .statistics.fault_slip import FaultSlip
 from .statistics.fold_axis import FoldAxis
@@ -45,8 +51,11 @@ ALGORITHMS = (
     NorthDiagram,
     IsogonicLines,
     SunAzimuths,
+    BlankFieldbook,
+    ReadFieldbook,
     CorrectReadings,
     CheckReadings,
+    ConvertNotation,
     StyleAttitudes,
     ThinAttitudes,
     SymbolSheet,
@@ -63,8 +72,10 @@ ALGORITHMS = (
     SectionAttitudes,
     SectionCrossings,
     ProjectToSection,
+    DraftSection,
     DrawSection,
     SightToTerrain,
+    SightGrade,
     LocateByBearings,
     CheckCompass,
     ReduceTraverse,
@@ -74,6 +85,7 @@ ALGORITHMS = (
     OrientationNet,
     RoseDiagram,
     FaultSlip,
+    MapSheet,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

@@ -13,6 +13,7 @@ from .gis.report import Report
 from .gis.schema import output_fields
 from .gis.sinks import Writer, is_shapefile
 from .gis.sources import Input
+from .gis.styling import described
 from .gis.survey import key_is_unique
 
 READ, DONE, WARNED, REJECTED = "READ", "DONE", "WARNED", "REJECTED"
@@ -40,6 +41,7 @@ class Run:
     def __init__(self, algorithm, parameters, context, feedback, ready=None):
         self._algorithm, self._parameters = algorithm, parameters
         self._inputs, self._told = {}, set()
+        self._plain = {}  # outputs that are drawn in no way of ours, with our fields in them
         self.context, self.feedback, self.ready = context, feedback, ready
         self.results = {}
 
@@ -147,6 +149,7 @@ class Run:
         )
         first = not any(isinstance(value, str) for value in self.results.values())
         self.results[destination.key] = writer.destination
+        self._plain[writer.destination] = added
         return Output(self, writer, added, Tally() if tally is None else tally, says=first, renamed=renamed)
 
     def style(self, output, apply, file=None):
@@ -161,9 +164,16 @@ class Run:
             A style file that is written as well, where it is wanted.
         """
         path = file.place if file else None
-        self._algorithm.style(self.context, output.destination, apply, path)
+        self._plain.pop(output.destination, None)
+        self._algorithm.style(self.context, output.destination, described(apply, output.added), path)
         if path:
             self.results[file.key] = path
+
+    def describe_rest(self):
+        """Have the fields described of the outputs that no style was given for."""
+        for destination, added in self._plain.items():
+            self._algorithm.style(self.context, destination, described(None, added))
+        self._plain = {}
 
     @contextmanager
     def report(self, destination, title):
@@ -200,12 +210,14 @@ class Output:
         The run's result for it.
     tally : Tally
         Counts of its rows.
+    added : list of str
+        Our fields in it.
     renamed : dict of str to str
         Old to new names of the input's fields that had to give way to ours.
     """
 
     def __init__(self, run, writer, added, tally, says, renamed):
-        self._run, self._writer, self._added, self._says, self.renamed = run, writer, added, says, renamed
+        self._run, self._writer, self.added, self._says, self.renamed = run, writer, added, says, renamed
         self.destination, self.tally = writer.destination, tally
 
     def __enter__(self):
@@ -231,7 +243,7 @@ class Output:
         """
         if geometries is None:
             notes.add_where(chunk.bad_geometry & ~notes.rejected, "bad_geometry", rejects=False)
-        rows = output_rows(chunk, self._added, {**columns, **notes.columns()})
+        rows = output_rows(chunk, self.added, {**columns, **notes.columns()})
         self._writer.add(chunk.geometries if geometries is None else geometries, rows)
         self.count(chunk.ids, notes)
 
@@ -243,7 +255,7 @@ class Output:
         geometries : list of QgsGeometry
         columns : dict of str to array_like, length n
         """
-        self._writer.add(geometries, value_rows(self._added, columns))
+        self._writer.add(geometries, value_rows(self.added, columns))
 
     def add_rows(self, geometries, rows):
         """Write rows whose attributes are put together already, in the order of the fields."""

@@ -122,14 +122,14 @@ def norths(runner, sample):
     return path
 
 
-def correct(runner, name, layer, parameters):
+def correct(runner, name, layer, parameters, algorithm="agonic:correct_readings"):
     """Correct one notebook and compare it with the truth. Returns the layer's path."""
     path, report = OUT / f"{name}_corrected.gpkg", OUT / f"{name}_report.html"
-    result = runner.run("agonic:correct_readings", INPUT=str(layer), OUTPUT=str(path), REPORT=str(report), **parameters)
+    result = runner.run(algorithm, INPUT=str(layer), OUTPUT=str(path), REPORT=str(report), **parameters)
     truth = compare.read_truth(name)
     status = [line["status"] for line in truth.values()]
     expected = {"READ": len(status), "REJECTED": status.count("rejected"), "WARNED": status.count("warning")}
-    check_counts(f"agonic:correct_readings on {name}", result, expected)
+    check_counts(f"{algorithm} on {name}", result, expected)
     faults, worst = compare.complaints(attributes(path), truth)
     if faults:
         message = f"{name} does not come back to the truth:\n  " + "\n  ".join(faults)
@@ -172,15 +172,9 @@ def main():
         runner = Runner()
         angles = norths(runner, sample)
         readings = correct(runner, "readings", f"{sample / 'vellamoor.gpkg'}|layername=readings", READINGS)
-        points = runner.run(
-            "native:createpointslayerfromtable",
-            INPUT=str(sample / "notebook_el.csv"),
-            XFIELD="easting",
-            YFIELD="northing",
-            TARGET_CRS="EPSG:32619",
-            OUTPUT=str(sample / "notebook_el.gpkg"),
-        )["OUTPUT"]
-        notebook = correct(runner, "notebook_el", points, NOTEBOOK)
+        # Easting and northing are found by their names, as the log says first.
+        table, as_typed = sample / "notebook_el.csv", NOTEBOOK | {"INPUT_CRS": "EPSG:32619"}
+        notebook = correct(runner, "notebook_el", table, as_typed, "agonic:read_fieldbook")
         demo_planes.planes(runner, OUT, sample, angles)
         demo_sections.sections(runner, OUT, sample, angles, [readings, notebook])
         demo_sightings.sightings(runner, OUT, sample, angles)

@@ -1,6 +1,7 @@
 """What all tests share."""
 
 import os
+import sys
 from pathlib import Path
 
 import pytest
@@ -110,59 +111,8 @@ def standing():
 
 @pytest.fixture(scope="session")
 def postgis():
-    """A function that runs SQL on a PostgreSQL server with PostGIS, on a free port, for this run of the tests alone.
+    """A function that runs SQL on a PostgreSQL server with PostGIS; see ``servers.postgis_server``."""
+    sys.path.insert(0, str(Path(__file__).parent))
+    from servers import postgis_server
 
-    Its ``connection`` is what QGIS takes, without user and password.
-    """
-    import shutil
-    import socket
-    import subprocess
-    import tempfile
-
-    folders = sorted(Path("/usr/lib/postgresql").glob("*/bin"), key=lambda path: int(path.parent.name), reverse=True)
-    tools = {name: shutil.which(name, path=os.pathsep.join(map(str, folders))) for name in ("initdb", "pg_ctl", "psql")}
-    if not all(tools.values()):
-        pytest.skip("PostgreSQL is not installed here; `make setup-postgis` does it on Debian")
-    # initdb refuses the superuser, and pytest shuts its own folders against everybody else.
-    who = {"user": "postgres", "group": "postgres"} if os.geteuid() == 0 else {}
-    folder = Path(tempfile.mkdtemp(prefix="agonic-postgis-"))
-    if who:
-        shutil.chown(folder, "postgres", "postgres")
-    with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
-        port = free.getsockname()[1]
-
-    def call(tool, *arguments):
-        done = subprocess.run(  # noqa: S603
-            [tools[tool], *map(str, arguments)],
-            capture_output=True,
-            text=True,
-            cwd=folder,
-            timeout=60,
-            check=False,
-            **who,
-        )
-        assert done.returncode == 0, done.stderr + done.stdout
-        return done.stdout
-
-    data = folder / "data"
-    call("initdb", "-D", data, "-A", "trust", "-U", "keeper", "-E", "UTF8", "--no-sync")
-    options = f"-p {port} -k {folder} -c listen_addresses=127.0.0.1 -c fsync=off"
-    call("pg_ctl", "-D", data, "-w", "-l", folder / "log", "-o", options, "start")
-
-    def sql(statement, database="survey"):
-        return call("psql", "-h", "127.0.0.1", "-p", port, "-U", "keeper", "-qtA", "-c", statement, database).strip()
-
-    try:
-        sql("CREATE DATABASE survey", "postgres")
-        try:
-            sql("CREATE EXTENSION postgis")
-        except AssertionError:
-            pytest.skip("PostGIS is not installed here; `make setup-postgis` does it on Debian")
-        sql("CREATE ROLE mapper LOGIN PASSWORD 'sesame9'; CREATE ROLE reader LOGIN")
-        sql("CREATE SCHEMA field AUTHORIZATION mapper; GRANT CREATE ON SCHEMA public TO mapper")
-        sql.connection = f"dbname='survey' host=127.0.0.1 port={port}"
-        yield sql
-    finally:
-        call("pg_ctl", "-D", data, "-m", "immediate", "stop")
-        shutil.rmtree(folder, ignore_errors=True)
+    yield from postgis_server()

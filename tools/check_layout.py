@@ -54,6 +54,30 @@ BANNED_CALLS = {"eval", "exec", "compile", "print", "__import__", "urlopen"}
 BANNED_METHODS = {"os.system", "os.popen", "os.startfile"}
 
 
+# Where QGIS works out [% %] in a text: the call, which of its arguments the text is, and its names as a keyword.
+WORKED_OUT = {
+    "setText": (0, ("text",)),
+    "setTitle": (0, ("title",)),
+    "setCustomProperty": (1, ("value",)),
+    "setUserLabel": (1, ()),
+    "setMapTipTemplate": (0, ()),
+    "addGroup": (0, ("name",)),
+    "QgsRendererCategory": (2, ("label",)),
+    "QgsRendererRange": (3, ("label",)),
+    "Rule": (4, ("label", "description")),
+}
+LEGEND_PROPERTIES = ("'legend/title-label'", "'cached_name'")
+
+
+def _is_safe(text):
+    """Whether a text is our own: written out, translated, or made literal."""
+    if isinstance(text, ast.Constant):
+        return True
+    if isinstance(text, ast.IfExp):
+        return _is_safe(text.body) and _is_safe(text.orelse)
+    return isinstance(text, ast.Call) and ast.unparse(text.func) in ("tr", "literal")
+
+
 def room(name):
     """Return the room a file belongs to.
 
@@ -110,9 +134,24 @@ class Inspector(ast.NodeVisitor):
             self._problem(node, f"{called} in shipped code")
         if isinstance(node.func, ast.Attribute) and node.func.attr == "exec_":
             self._problem(node, "exec_ is gone in Qt 6; write exec")
+        self._worked_out(node)
         # `QgsLayout.Thing()` makes an object of an inner class.
         self._not_an_enum.add(node.func)
         self.generic_visit(node)
+
+    def _worked_out(self, node):
+        """Refuse text that QGIS would work out as an expression: it may come from data."""
+        name = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
+        if self.room in ("core", "gis", "plugin", "provider", "root") or name not in WORKED_OUT:
+            return
+        place, keywords = WORKED_OUT[name]
+        if name == "setCustomProperty" and ast.unparse(node.args[0]) not in LEGEND_PROPERTIES:
+            return
+        texts = [word.value for word in node.keywords if word.arg in keywords]
+        texts += node.args[place : place + 1]
+        for text in texts:
+            if not _is_safe(text):
+                self._problem(node, f"{name}({ast.unparse(text)}): QGIS works such text out; wrap it in literal()")
 
     def visit_Attribute(self, node):
         """Refuse enumerations in the short form of Qt 5."""

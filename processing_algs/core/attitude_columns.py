@@ -14,6 +14,7 @@ import numpy.typing as npt
 
 from .angles import FloatArray, wrap360
 from .cells import column_of, is_empty
+from .letters import DEFAULT_LETTERS
 from .notation import DEFAULT_NULLS, Readings, read_rows
 from .noticed import Notes
 from .number_columns import numbers
@@ -45,6 +46,8 @@ class SaidAttitudes:
         Kind of rows that do not say theirs, or say it by a word that is not known.
     null_values : tuple of float
         Numbers that stand for nothing.
+    letters : str
+        The writer's letters of the compass points, as for `read_rows`.
     """
 
     notation: str = "strike_right"
@@ -52,6 +55,7 @@ class SaidAttitudes:
     kind_default: str = "other_plane"
     polarity_words: Mapping[str, str] = field(default_factory=dict)
     null_values: tuple[float, ...] = DEFAULT_NULLS
+    letters: str = DEFAULT_LETTERS
 
 
 @dataclass(frozen=True)
@@ -128,7 +132,8 @@ def read_attitudes(table: Table, said: SaidAttitudes, notes: Notes) -> AttitudeC
         azimuth, dip = np.where(is_line, trend, azimuth), np.where(is_line, plunge, dip)
         kind = np.where(is_line & ~np.isin(kind, LINEAR), LINES[-1], kind)
     polarity = read_polarity_column(table, said.polarity_words, notes)
-    readings = read_rows(said.notation, azimuth, dip, None, None, None, is_line, null_values=said.null_values)
+    nulls, letters = said.null_values, said.letters
+    readings = read_rows(said.notation, azimuth, dip, None, None, None, is_line, null_values=nulls, letters=letters)
     notes.add_problems(readings.problems)
     good = ~notes.rejected
     lines, planes = is_line & good, ~is_line & good

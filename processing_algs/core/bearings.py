@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any, Final
 
 import numpy as np
+import numpy.typing as npt
 
-from .angles import FloatArray
+from .angles import UNITS, FloatArray
+from .blunders import Finding, QuadrantCheck, ResidueCheck
 from .cells import column_of, is_empty, text_of
 from .letters import DEFAULT_LETTERS
 from .notation import DEFAULT_NULLS, read_rows
 from .noticed import Notes
 from .number_columns import numbers
-from .rays import angle_limits, elevation_angle
+from .rays import ANGLE_MEANS, angle_limits, elevation_angle
 
 NOTHING = "null_value"
 NULL_ANGLES: Final = (-999.0, -9999.0, 999.0, 9999.0)
@@ -39,7 +41,38 @@ class SaidBearings:
     letters: str = DEFAULT_LETTERS
 
 
-def read_bearings(cells: Any, said: SaidBearings, notes: Notes, *, may_be_empty: bool = False) -> FloatArray:
+@dataclass
+class BearingChecks:
+    """Blunders that only the bearings of a whole run betray. Two of them add up, in either order.
+
+    Attributes
+    ----------
+    quadrants : QuadrantCheck
+    residues : ResidueCheck
+    """
+
+    quadrants: QuadrantCheck = field(default_factory=QuadrantCheck)
+    residues: ResidueCheck = field(default_factory=ResidueCheck)
+
+    def merge(self, other: BearingChecks) -> None:
+        """Take in what other rows show."""
+        self.quadrants.merge(other.quadrants)
+        self.residues.merge(other.residues)
+
+    def findings(self) -> list[Finding]:
+        """Say what the bearings look like."""
+        return [*self.quadrants.findings(), *self.residues.findings()]
+
+
+def read_bearings(
+    cells: Any,
+    said: SaidBearings,
+    notes: Notes,
+    *,
+    may_be_empty: bool = False,
+    checks: BearingChecks | None = None,
+    magnetic: npt.ArrayLike = True,
+) -> FloatArray:
     """Read one column of bearings.
 
     Parameters
@@ -50,6 +83,10 @@ def read_bearings(cells: Any, said: SaidBearings, notes: Notes, *, may_be_empty:
         Takes what cannot be read; such rows are rejected. An axis such as N-S has two ends and is no bearing.
     may_be_empty : bool
         Whether a row can do without.
+    checks : BearingChecks, optional
+        Takes the bearings that were read.
+    magnetic : bool or array_like of bool, shape (n,)
+        Rows read from magnetic north: only these can have been corrected before.
 
     Returns
     -------
@@ -78,7 +115,34 @@ def read_bearings(cells: Any, said: SaidBearings, notes: Notes, *, may_be_empty:
         if problem.code == "axis_not_direction":
             values = {"value": text_of(column[problem.row])}  # the slant is ours, nobody wrote it
         notes.add(problem.row, problem.code, **values)
+    if checks is not None:
+        plain = ~np.isnan(readings.azimuth) & ~readings.lettered
+        checks.quadrants.add(readings.azimuth[plain])
+        checks.residues.add(readings.azimuth[plain & np.asarray(magnetic, dtype=bool)] / UNITS[said.unit])
     return readings.azimuth
+
+
+def other_means(angle: float, means: str) -> str:
+    """Say as what a number may be meant that cannot be a vertical angle as stated.
+
+    Parameters
+    ----------
+    angle : float
+    means : str
+        What it was said to be, one of `rays.ANGLE_MEANS`.
+
+    Returns
+    -------
+    str
+        Words of `rays.ANGLE_MEANS` in which it is possible, ``;`` between; empty where there is none.
+
+    Examples
+    --------
+    >>> other_means(95.0, "degrees_up")
+    'zenith;percent'
+    """
+    fitting = [other for other in ANGLE_MEANS if other != means and np.isfinite(elevation_angle(angle, other))]
+    return ";".join(fitting)
 
 
 def read_vertical_angles(
@@ -117,5 +181,6 @@ def read_vertical_angles(
                 notes.add(row, NOTHING, column="angle", value=value)
             else:
                 code = "slope_range" if rejects else "angle_unused"
-                notes.add(row, code, rejects=rejects, value=value, low=low, high=high)
+                fits = other_means(angle[row], means)
+                notes.add(row, code, rejects=rejects, value=value, low=low, high=high, fits=fits)
     return up

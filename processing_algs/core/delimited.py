@@ -129,6 +129,16 @@ def _parse(text: str, separator: str) -> list[tuple[int, list[str]]]:
     return rows
 
 
+def _quote_is_open(text: str, line: int, separator: str) -> bool:
+    """Tell whether the row that begins on the last line ends inside quotes; a lone quote in a cell opens none."""
+    tail = "\n".join(re.split("\r\n|\r|\n", text)[line - 1 :])
+    try:
+        list(csv.reader(io.StringIO(tail, newline=""), delimiter=separator, strict=True))
+    except csv.Error as error:
+        return "end of data" in str(error)
+    return False
+
+
 def find_separator(text: str) -> str:
     """Tell what parts the cells: the sign that cuts the most lines into the same number of cells, and into the most.
 
@@ -193,7 +203,7 @@ def read_delimited(
     text, findings = decode(data, encoding)
     used = separator or find_separator(text)
     rows = _parse(text, used)
-    if rows and rows[-1][1] and text.count('"') % 2 and "\n" in rows[-1][1][-1].strip("\r\n"):
+    if rows and _quote_is_open(text, rows[-1][0], used):
         line = rows[-1][0]
         raise FieldDataError(f"A quote that opens on line {line} never closes.", "quote_open", line=line)
     sheet = table_of(rows, known)

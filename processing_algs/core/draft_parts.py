@@ -1,7 +1,7 @@
 """What a draft is made from, and what it is made of."""
 
 from dataclasses import dataclass, field
-from typing import Any, Optional
+from typing import Any, Callable, Optional
 
 import numpy as np
 
@@ -97,8 +97,9 @@ class Setting:
 class DraftLine:
     """A line of a draft.
 
-    ``what`` is contact, axial_surface, fault, misfit or band; ``air`` says that it lies above the ground; ``away`` is
-    how far along it is from where it was mapped, ``half`` half of its 95 % band there (NaN: not known), metres.
+    ``what`` is contact, axial_surface, fault, misfit, band, or join (where two halves of a contact meet); ``air`` says
+    that it lies above the ground; ``away`` is how far along it is from where it was mapped, ``half`` half of its 95 %
+    band there (NaN: not known), metres.
     """
 
     what: str
@@ -128,14 +129,47 @@ class Thickness:
     metres: float
 
 
+@dataclass(frozen=True)
+class Pile:
+    """Units of one leg, fault block and sequence by their level in the pile, as constructed.
+
+    ``level`` takes places on the section, shape (n, 2), and gives levels, metres; ``contacts`` are mean level, older
+    and younger unit of each contact, rising.
+    """
+
+    start: float
+    stop: float
+    block: int
+    sequence: int
+    level: Callable[[FloatArray], FloatArray]
+    contacts: list[tuple[float, str, str]]
+
+    def unit(self, place: FloatArray) -> str:
+        """Unit at a place, shape (2,); empty where neighbouring contacts do not agree on it."""
+        level = float(self.level(place[np.newaxis])[0])
+        below = [one for one in self.contacts if one[0] <= level]
+        above = [one for one in self.contacts if one[0] > level]
+        if not below:
+            return above[0][1] if above else ""
+        if not above or above[0][1] == below[-1][2]:
+            return below[-1][2]
+        return ""
+
+
 @dataclass
 class Draft:
-    """The lines of a draft, what does not fit, and what it says of thicknesses."""
+    """The lines of a draft, what does not fit, and what it says of thicknesses.
+
+    ``bases`` are the lines at which older contacts end, each with its sequence; ``used`` the attitudes that were used,
+    ``parted`` how many a fault kept away.
+    """
 
     lines: list[DraftLine] = field(default_factory=list)
     cut_offs: list[tuple[str, str, float, float]] = field(default_factory=list)
     problems: list[Problem] = field(default_factory=list)
     thickness: list[Thickness] = field(default_factory=list)
+    piles: list[Pile] = field(default_factory=list)
+    bases: list[tuple[int, FloatArray]] = field(default_factory=list)
     used: list[int] = field(default_factory=list)
     parted: int = 0
 

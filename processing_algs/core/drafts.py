@@ -20,7 +20,7 @@ from .between import field as dip_field
 from .between import follow
 from .cutting import crossing_shares, cut, height_of, right_of, runs
 from .dip_domains import contradictions, domains, unwound
-from .draft_parts import Crossing, Draft, DraftLine, SectionFault, Setting, Thickness, Ticks
+from .draft_parts import Crossing, Draft, DraftLine, Pile, SectionFault, Setting, Thickness, Ticks
 from .fault_blocks import parted
 from .kinks import Kinks, kinks, younger
 from .profile import along_axis, axis_basis, leg_basis, onto_leg, to_plane, trace_dip
@@ -94,6 +94,8 @@ class _Draftsman:
     def __init__(self, setting: Setting) -> None:
         self.of, self.out = setting, Draft()
         self.bases: list[FloatArray] = []  # of sequences drafted already: older contacts end at them
+        # Contacts are followed higher than they are drawn, to find them again on the other limb.
+        self._eroded = setting.top + (setting.top - setting.bottom)
 
     def draw(self) -> Draft:
         setting = self.of
@@ -107,6 +109,7 @@ class _Draftsman:
             for number, leg in enumerate(setting.legs):
                 self._leg(number, leg, sequence, bases)
             self.bases += bases
+            self.out.bases += [(sequence, base) for base in bases]
         self._thickness_ranges()
         return self.out
 
@@ -129,7 +132,7 @@ class _Draftsman:
             if len(index) == 1:
                 self.out.tell("one_dip", landed[0, 0], landed[0, 1])
             spread = float(np.ptp(landed[:, 0]))
-            depth = float(np.mean(self.of.ground[:, 1])) - self.of.bottom
+            depth = float(np.nanmean(self.of.ground[:, 1])) - self.of.bottom
             if depth > DEEP * max(spread, 1.0):
                 self.out.tell("deep", middle, self.of.bottom, depth=round(depth), spread=round(spread))
             if self.of.construction == "straight":
@@ -213,7 +216,8 @@ class _Draftsman:
             for piece, width, away in pieces(path, half, max(total / 8.0, 25.0)):
                 self.out.lines.append(DraftLine("contact", one.name, piece, False, away, float(width.mean())))
             for edge in band(path, half):
-                self.out.lines.append(DraftLine("band", one.name, edge))
+                for _, piece in self._clip(None, edge, block, air=False):
+                    self.out.lines.append(DraftLine("band", one.name, piece))
             return path
         return None
 
@@ -245,7 +249,7 @@ class _Draftsman:
             x, z = spot[first]
             self.out.tell("contradict", x, z, one=round(float(dip[first])), two=round(float(dip[second])))
         corners = plane.back(
-            np.array([[x, z] for x in (leg.start, leg.start + leg.length) for z in (self.of.bottom, self.of.top)])
+            np.array([[x, z] for x in (leg.start, leg.start + leg.length) for z in (self.of.bottom, self._eroded)])
         )
         box = _box(np.concatenate([corners, place]))
         if self.of.construction == "between":
@@ -285,7 +289,7 @@ class _Draftsman:
             x, z = plane.onto(place[len(place) // 2])
             self.out.tell("axial_cross", x, z)
         self._axial(leg, fold, block)
-        self._contacts(fold, mine, block, bases)
+        self._contacts(leg, fold, mine, block, bases)
 
     def _axial(self, leg: Leg, fold: _Fold, block: int) -> None:
         """Draw axial surfaces: of kinks, and where arcs cannot go on; tell where domains end."""
@@ -308,22 +312,36 @@ class _Draftsman:
             else:
                 self.out.tell("domain_ends", sx, sz, value=round(float(shape.dip[domain])))
 
-    def _contacts(self, fold: _Fold, mine: list[Crossing], block: int, bases: list[FloatArray]) -> None:
+    def _contacts(self, leg: Leg, fold: _Fold, mine: list[Crossing], block: int, bases: list[FloatArray]) -> None:
         """Follow each contact from where it crosses the ground, half-way to the next place where it was mapped."""
         spots = fold.plane.back(np.array([[one.x, one.z] for one in mine]))
         levels = fold.shape.level(spots[:, 0], spots[:, 1])
-        joined = set()
-        for number, one in enumerate(mine):
-            for ahead in (True, False):
-                path = fold.shape.trace(float(spots[number, 0]), float(spots[number, 1]), ahead, fold.box)
-                arrival = self._arrival(number, path, mine, spots, levels)
-                if arrival:
-                    other, spot, miss = arrival
-                    path = path_until(path, spot / 2.0)
-                    if miss > MISS and (other, number) not in joined:
-                        joined.add((number, other))
-                        self._misfit(fold, one, mine[other], path, levels[other] - levels[number], miss)
-                self._lay(one, fold.plane.onto(path), block, bases)
+        paths = {
+            (number, ahead): fold.shape.trace(float(spot[0]), float(spot[1]), ahead, fold.box)
+            for number, spot in enumerate(spots)
+            for ahead in (True, False)
+        }
+        arrivals = {
+            key: found for key, path in paths.items() if (found := self._arrival(key[0], path, mine, spots, levels))
+        }
+        for key, (_, along, _) in arrivals.items():
+            paths[key] = path_until(paths[key], along / 2.0)
+        for (number, ahead), (other, _, miss) in arrivals.items():
+            back = [key for key, found in arrivals.items() if key[0] == other and found[0] == number]
+            if number < other or not back:
+                ends = [paths[number, ahead][-1], *(paths[key][-1] for key in back[:1])]
+                self._misfit(fold, mine[number], mine[other], np.array(ends), miss, block)
+        for (number, _), path in paths.items():
+            self._lay(mine[number], fold.plane.onto(path), block, bases)
+        names = sorted({one.name for one in mine})
+        mean = [float(np.mean([level for one, level in zip(mine, levels) if one.name == name])) for name in names]
+        known = {one.name: one for one in mine}
+        contacts = sorted((at, known[name].older, known[name].younger) for at, name in zip(mean, names))
+
+        def level(place: FloatArray) -> FloatArray:
+            return fold.shape.level(*fold.plane.back(place).T)
+
+        self.out.piles.append(Pile(leg.start, leg.start + leg.length, block, mine[0].sequence, level, contacts))
         for first, second in zip(range(len(mine) - 1), range(1, len(mine))):
             self._thick(mine[first], mine[second], abs(float(levels[second] - levels[first])))
 
@@ -341,16 +359,12 @@ class _Draftsman:
                 best = other, along, miss
         return best
 
-    def _misfit(self, fold: _Fold, one: Crossing, two: Crossing, path: FloatArray, step: float, miss: float) -> None:
+    def _misfit(self, fold: _Fold, one: Crossing, two: Crossing, ends: FloatArray, miss: float, block: int) -> None:
         """Tell of a contact that arrives elsewhere than it was mapped; join its two halves by a line that says so."""
-        end = path[-1]
-        way = younger(fold.shape.dip[fold.shape.domain(*end)[0]])
-        join = fold.plane.onto(np.array([end, end + step * way]))
-        x, z = join.mean(axis=0)
-        if self.of.bottom <= z <= self.of.top:
-            air = bool(z > height_of(self.of.ground, np.array([x]))[0])
-            self.out.lines.append(DraftLine("misfit", one.name, join, air))
-        self.out.tell("arrives_elsewhere", two.x, two.z, name=one.name, value=round(miss, 1), place=round(one.x))
+        for air, piece in self._clip(None, fold.plane.onto(ends), block, air=True):
+            self.out.lines.append(DraftLine("misfit" if miss > MISS else "join", one.name, piece, bool(air)))
+        if miss > MISS:
+            self.out.tell("arrives_elsewhere", two.x, two.z, name=one.name, value=round(miss, 1), place=round(one.x))
 
     def _between(
         self, plane: _Plane, place: FloatArray, dip: FloatArray, sigma: FloatArray, mine: list[Crossing],
@@ -481,6 +495,29 @@ class _Draftsman:
                     "thickness_differs", place.x, z, unit=unit, least=round(float(metres.min())),
                     most=round(float(metres.max())),
                 )  # fmt: skip
+
+
+def unit_at(found: Draft, faults: Sequence[SectionFault], place: FloatArray) -> str:
+    """Unit at a place below the ground by its level in the pile; empty where nothing was constructed.
+
+    Parameters
+    ----------
+    found : Draft
+    faults : sequence of SectionFault
+    place : ndarray, shape (2,)
+
+    Returns
+    -------
+    str
+    """
+    block = block_of(faults, place[np.newaxis])[0]
+    here = [one for one in found.piles if one.start <= place[0] <= one.stop and one.block == block]
+    over = [
+        sequence for sequence, base in found.bases
+        if np.isfinite(at := height_of(base, place[:1])[0]) and place[1] > at
+    ]  # fmt: skip
+    least = max(over, default=min((one.sequence for one in here), default=0))
+    return next((one.unit(place) for one in here if one.sequence == least), "")
 
 
 def path_until(path: FloatArray, length: float) -> FloatArray:

@@ -37,7 +37,7 @@ _SAME: Final = 1.0  # places nearer than this are one. Units: metres
 _BITS: Final = 1 << 20  # cells along an axis, more than the Earth has
 _WAITING: Final = 50_000  # places gathered before they are thinned
 _SAMPLE: Final = 250  # places whose distances make the median, of very many
-_DISTANCES: Final = 50_000_000  # of fewer places all are asked that need no more distances than this
+_DISTANCES: Final = 10_000_000  # of fewer places all are asked that need no more distances than this
 _AT_ONCE: Final = 2_000_000  # distances held at a time
 
 
@@ -129,7 +129,7 @@ class PlaceCount:
         if len(points) < FEWEST:
             return OddPlaces(np.nan, *nothing)
         doubtful = points[~_in_company(points)]
-        distance = _third(doubtful, points)
+        distance = _third(doubtful, points, LEAST)
         if not (distance > LEAST).any():
             return OddPlaces(LEAST, *nothing)
         asked = max(_SAMPLE, _DISTANCES // len(points))
@@ -225,8 +225,8 @@ def _in_company(points: FloatArray) -> npt.NDArray[np.bool_]:
     return np.asarray(count[np.ravel(cell)] > OTHERS)
 
 
-def _third(some: FloatArray, points: FloatArray) -> FloatArray:
-    """Distance of each of some points to its third-nearest other."""
+def _third(some: FloatArray, points: FloatArray, least: float = 0.0) -> FloatArray:
+    """Distance of each of some points to its third-nearest other; 0 where it is under ``least``."""
     found = np.full(len(some), np.inf)
     step = max(1, _AT_ONCE // max(len(points), 1))
     for first in range(0, len(some), step):
@@ -236,7 +236,10 @@ def _third(some: FloatArray, points: FloatArray) -> FloatArray:
             square += (part[:, axis, np.newaxis] - points[:, axis]) ** 2
         square[square < _SAME**2] = np.inf
         if len(points) > OTHERS:
-            found[first : first + step] = np.sqrt(np.partition(square, OTHERS - 1, axis=1)[:, OTHERS - 1])
+            alone = np.count_nonzero(square < least**2, axis=1) < OTHERS  # counting is ten times faster than sorting
+            third = np.zeros(len(part))
+            third[alone] = np.sqrt(np.partition(square[alone], OTHERS - 1, axis=1)[:, OTHERS - 1])
+            found[first : first + step] = third
     return found
 
 

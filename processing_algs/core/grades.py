@@ -89,15 +89,16 @@ def follow_grade(
     path = [(lon, lat, height)]
     if np.isnan(height):
         return _ended(path, 0.0, NO_GROUND)
-    heading, gone, climb = float(bearing), 0.0, float(gradient(angle)) * step
-    while gone + step <= longest * (1.0 + 1e-9):
-        found, grounded = _next(heights, path[-1], heading, step, climb)
+    heading, gone, grade = float(bearing), 0.0, float(gradient(angle))
+    while longest - gone > 1e-6 * step:
+        length = min(step, longest - gone)
+        found, grounded = _next(heights, path[-1], heading, length, grade * length)
         if found is None:
             end = TOO_FLAT if grounded else NO_GROUND
             return _ended(path, gone, NO_START if len(path) == 1 and grounded else end)
         heading = found
-        path.append(_walk(heights, path[-1], heading, step))
-        gone += step
+        path.append(_walk(heights, path[-1], heading, length))
+        gone += length
         if len(path) > 8 and _back_at_start(path, step):
             return _ended(path, gone, CLOSED)
     return _ended(path, gone, LONGEST)

@@ -36,6 +36,7 @@ REJECTS: Final[Mapping[str, bool]] = {
     "far_place": False,
     "height_range": False,
     "kind_unknown": False,
+    "no_coordinate": True,
     "no_date": True,
     "no_declination": True,
     "no_field": True,

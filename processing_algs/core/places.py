@@ -75,6 +75,8 @@ def places_at(projection: Any, x: npt.ArrayLike, y: npt.ArrayLike) -> Places:
     if not isinstance(projection, CRS):
         projection = CRS.from_user_input(projection)
     own, wgs84 = norths.own_lonlat(projection, x, y), norths.wgs84_lonlat(projection, x, y)
+    if all(np.array_equal(one, other, equal_nan=True) for one, other in zip(own, wgs84)):
+        own = wgs84  # one datum: kept once
     return Places(x, y, *own, *wgs84, projection)
 
 

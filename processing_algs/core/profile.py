@@ -13,12 +13,34 @@ from typing import Final
 
 import numpy as np
 import numpy.typing as npt
+from pyproj import Geod
 
-from .angles import FloatArray
+from .angles import FloatArray, difference
 from .attitudes import line_vector
 
 # A leg within this of the axis's trend shows the axis end on along itself: nothing can be carried onto it. Its sine.
 _ALONG: Final = 1e-3
+_GEOD: Final = Geod(ellps="WGS84")
+
+
+def frame_turn(lon: npt.ArrayLike, lat: npt.ArrayLike, lon0: float, lat0: float) -> FloatArray:
+    """Turn from azimuths at places to azimuths in the local frame about a centre: meridians converge.
+
+    Parameters
+    ----------
+    lon, lat : array_like, shape (n,)
+        Places, WGS84. Units: degrees.
+    lon0, lat0 : float
+        The centre. Units: degrees.
+
+    Returns
+    -------
+    ndarray, shape (n,)
+        What is to be added to a true azimuth at the place. Units: degrees.
+    """
+    there_lon, there_lat = np.atleast_1d(np.asarray(lon, dtype=float)), np.atleast_1d(np.asarray(lat, dtype=float))
+    out, back, _ = _GEOD.inv(np.full(len(there_lon), lon0), np.full(len(there_lon), lat0), there_lon, there_lat)
+    return np.asarray(difference(np.asarray(out), np.asarray(back) + 180.0))
 
 
 def axis_basis(trend: float, plunge: float) -> FloatArray:

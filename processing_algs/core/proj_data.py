@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 import pyproj
+from pyproj import network
 
 
 def find_proj_data(folders: Iterable[str | Path] = ()) -> bool:
@@ -22,7 +23,13 @@ def find_proj_data(folders: Iterable[str | Path] = ()) -> bool:
     -------
     bool
         Whether pyproj has its data now. A folder that it found itself is left as it is.
+
+    Notes
+    -----
+    Grids are never fetched from outside the machine, whatever the user's PROJ is set to: the same table must give the
+    same places in the office and in the field.
     """
+    network.set_network_enabled(active=False)  # type: ignore[attr-defined]
     try:
         pyproj.datadir.get_data_dir()
     except pyproj.exceptions.DataDirError:

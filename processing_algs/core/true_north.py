@@ -201,6 +201,8 @@ class Corrected:
         As in the data dictionary, NaN where they do not apply. Units: degrees.
     sigma : ndarray
         1-sigma of the declination and of the index error of the compass, 0 for rows that need none. Units: degrees.
+    ring_from : ndarray of str
+        Who says the ring setting, words of `rings`; ``run`` where nobody but the setting of the run does.
     decl_from : ndarray of object
     read_date : ndarray of datetime.date or None
     norths : ndarray of str
@@ -214,6 +216,7 @@ class Corrected:
     ring_set: FloatArray
     index_err: FloatArray
     sigma: FloatArray
+    ring_from: npt.NDArray[np.str_]
     decl_from: npt.NDArray[np.object_]
     read_date: npt.NDArray[np.object_]
     norths: npt.NDArray[Any]
@@ -344,7 +347,7 @@ def correct(
     index_err = np.where(magnetic & bool(said.checks), ring.index_err, np.nan)
     sigma = np.hypot(sigma, ring.sig_index)
     true = wrap360(azimuth + added)
-    return Corrected(true, added, decl, ring.ring, index_err, sigma, source, dates, norths, account)
+    return Corrected(true, added, decl, ring.ring, index_err, sigma, ring.source, source, dates, norths, account)
 
 
 def _count(
@@ -463,7 +466,7 @@ def _declination(
     if model is None:
         notes.add_where(wanted & matters, "no_declination")
     elif wanted.any():
-        height = heights(table.get("height"), notes, wanted, said=said.heights, column=habits.heights)
+        height = heights(table.get("height"), notes, wanted & asked, said=said.heights, column=habits.heights)
         found = model.at(places, height, said.dates, table.get("date"), wanted, matters, notes)
         decl = np.where(wanted, found.decl, decl)
         sigma = np.where(wanted & ~np.isnan(found.sigma), found.sigma, sigma)

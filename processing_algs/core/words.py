@@ -1,6 +1,7 @@
 """The words of a field table: kinds of structure, polarity, and which north an azimuth refers to."""
 
 import re
+import unicodedata
 from collections.abc import Iterable, Mapping
 from typing import Any, Final, Optional
 
@@ -87,19 +88,42 @@ COLUMN_NAMES: Final[dict[str, tuple[str, ...]]] = {
         "einfallen",
         "fallwinkel",
         "mergulho",
+        "manteo",
+        "fallen",
+        "einfallswinkel",
     ),
-    "dip_dir": ("dip_dir", "dip_direction", "dipdir", "dd", "dir_buz", "direccion_buzamiento", "einfallsrichtung"),
+    "dip_dir": (
+        "dip_dir",
+        "dip_direction",
+        "dipdir",
+        "dd",
+        "dir_buz",
+        "direccion_buzamiento",
+        "direccion_de_buzamiento",
+        "sentido_de_buzamiento",
+        "sens_du_pendage",
+        "einfallsrichtung",
+        "fallrichtung",
+        "direcao_de_mergulho",
+        "sentido_de_mergulho",
+    ),
     "distance": ("distance", "dist", "length", "distancia", "longueur", "laenge", "taped", "comprimento"),
+    "easting": ("easting", "x", "utm_e", "utm_east", "x_coord", "coord_x", "este_utm", "rechtswert", "ostwert"),
     "existence": ("existenceconfidence", "existence"),
     "fore": ("fore", "fore_bearing", "foresight", "bearing", "azimuth", "rumbo", "azimut", "visee_avant"),
     "from_station": ("from", "from_station", "from_stn", "desde", "de", "von", "start", "station_from"),
+    "grid_ref": ("grid_ref", "grid_reference", "utm", "mgrs", "utm_ref", "utmref"),
     "group": ("group", "group_id", "plane_id", "grupo", "groupe", "gruppe", "set"),
     "height": ("height", "elev", "elevation", "altitude", "z", "altura", "cota", "altitud", "hoehe", "altitude_m"),
     "identity": ("identityconfidence", "identity"),
     "kind": ("kind", "type", "structure", "feature", "tipo", "estructura", "art", "gefuege", "estrutura"),
+    "latitude": ("latitude", "lat", "latitud", "breite", "breitengrad", "lat_dd", "lat_dms"),
     "line_type": ("type", "line_type", "tipo", "kind"),
+    "longitude": ("longitude", "lon", "long", "lng", "longitud", "laengengrad", "lon_dd", "lon_dms"),
     "name": ("name", "id", "label", "nombre", "nom", "nome", "bezeichnung"),
     "north": ("north", "north_ref", "norte", "nord", "azimuth_north"),
+    "northing": ("northing", "y", "utm_n", "utm_north", "y_coord", "coord_y", "norte_utm", "hochwert", "nordwert"),
+    "place": ("place", "coordinates", "coordenadas", "coordonnees", "koordinaten", "lat_lon", "position"),
     "plunge": ("plunge", "inmersion", "plongement", "abtauchen", "caimento"),
     "polarity": ("polarity", "way_up", "facing", "polaridad", "polarite", "polaritaet", "polaridade"),
     "quality": ("quality", "sigma", "sig_pole", "calidad", "qualite", "qualitaet", "qualidade"),
@@ -108,8 +132,34 @@ COLUMN_NAMES: Final[dict[str, tuple[str, ...]]] = {
     "side": ("side", "dip_side", "dip_letter", "quadrant", "lado", "cote", "seite", "cuadrante"),
     "sigma": ("sig_pole", "sigma", "uncertainty", "incertidumbre", "incertitude", "unsicherheit", "incerteza"),
     "slope": ("slope", "vert_angle", "vertical_angle", "vertical", "incl", "pendiente", "pente", "neigung", "declive"),
-    "station": ("station", "stn", "estacion", "estacao", "point", "punto", "ponto", "punkt", "stop"),
-    "strike": ("strike", "strike_right", "rumbo", "direction", "streichen", "direcao", "strk"),
+    "station": (
+        "station",
+        "stn",
+        "estacion",
+        "estacao",
+        "point",
+        "punto",
+        "ponto",
+        "punkt",
+        "stop",
+        "outcrop",
+        "afloramiento",
+        "affleurement",
+        "aufschluss",
+        "afloramento",
+        "waypoint",
+    ),
+    "strike": (
+        "strike",
+        "strike_right",
+        "rumbo",
+        "direccion",
+        "direction",
+        "streichen",
+        "streichrichtung",
+        "direcao",
+        "strk",
+    ),
     "target": ("target", "landmark", "objetivo", "blanco", "cible", "ziel", "alvo"),
     "text": ("attitude", "text", "orientation", "actitud", "attitude_text", "messung", "atitude"),
     "to_station": ("to", "to_station", "to_stn", "hasta", "vers", "nach", "end", "station_to"),
@@ -149,9 +199,30 @@ def one_named(names: Iterable[str], columns: Iterable[str]) -> Optional[str]:
     str or None
         None where none or several columns fit.
     """
-    wanted = {fold(name) for name in names}
-    found = [column for column in columns if fold(column) in wanted]
+    found = named_so(names, columns)
     return found[0] if len(found) == 1 else None
+
+
+def named_so(names: Iterable[str], columns: Iterable[str]) -> list[str]:
+    """Find all columns that have one of several names, compared as `fold` brings them and without accents.
+
+    Parameters
+    ----------
+    names, columns : iterable of str
+
+    Returns
+    -------
+    list of str
+        The columns' own names, in their order.
+    """
+    wanted = {_bare(name) for name in names}
+    return [column for column in columns if _bare(column) in wanted]
+
+
+def _bare(name: str) -> str:
+    """Bring a name to the form without accents: rumbo magnético, Längengrad (written Laengengrad too)."""
+    spelled = fold(name).translate({ord("ä"): "ae", ord("ö"): "oe", ord("ü"): "ue"})
+    return "".join(sign for sign in unicodedata.normalize("NFD", spelled) if not unicodedata.combining(sign))
 
 
 def fold(word: str) -> str:

@@ -13,6 +13,7 @@ from qgis.core import (
 )
 
 from ..gis.i18n import tr
+from .literal import literal
 from .section_layers import FAULT, INK
 
 PROJECTED, MISFIT, BAND, AXIAL = "#1d4f91", "#c2410c", "#8a8a8a", "#4d7c0f"
@@ -50,7 +51,9 @@ def style_draft(layer):
     looks["contact"][1].setDataDefinedProperty(QgsSymbol.Property.Opacity, QgsProperty.fromExpression(fade))
     present = {(str(row["what"]), row["in_air"]) for row in layer.getFeatures()}
     wanted = {f"{what} air" if air == 1 and what != "fault" else what for what, air in present}
-    categories = [QgsRendererCategory(key, symbol, name) for key, (name, symbol) in looks.items() if key in wanted]
+    categories = [
+        QgsRendererCategory(key, symbol, literal(name)) for key, (name, symbol) in looks.items() if key in wanted
+    ]
     expression = "\"what\" || CASE WHEN \"in_air\" = 1 AND \"what\" <> 'fault' THEN ' air' ELSE '' END"
     layer.setRenderer(QgsCategorizedSymbolRenderer(expression, categories))
 
@@ -70,7 +73,7 @@ def style_draft_units(layer, colors):
         if unit in present:
             fill = QgsFillSymbol.createSimple({"color": color, "outline_style": "no"})
             fill.setOpacity(0.7)
-            renderer.addCategory(QgsRendererCategory(unit, fill, tr("{name}, drafted").format(name=name)))
+            renderer.addCategory(QgsRendererCategory(unit, fill, literal(tr("{name}, drafted").format(name=name))))
     layer.setRenderer(renderer)
 
 

@@ -11,6 +11,7 @@ from qgis.core import (
 )
 
 from ..gis.i18n import tr
+from .literal import literal
 from .type import Look
 
 LINE, AGONIC_WIDTH, WIDTH = "#7a2f86", 0.6, 0.25  # widths in mm
@@ -44,5 +45,5 @@ def style_zones(layer):
         ("caution", "#e4e4e4", tr("Compass with caution: horizontal field under 6000 nT")),
     ):
         fill = QgsFillSymbol.createSimple({"color": color, "outline_color": "#707070", "outline_width": "0.1"})
-        renderer.addCategory(QgsRendererCategory(zone, fill, name))
+        renderer.addCategory(QgsRendererCategory(zone, fill, literal(name)))
     layer.setRenderer(renderer)

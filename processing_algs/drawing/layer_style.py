@@ -25,6 +25,7 @@ from qgis.core import (
 from qgis.PyQt.QtGui import QColor, QFont
 
 from ..core.errors import FieldDataError
+from .literal import literal
 from .names import symbol_names
 from .symbols import NO_READING, OTHER, SYMBOLS, Sizes, reach_mm, side_mm, svg
 
@@ -121,11 +122,11 @@ def style_attitudes(layer, *, labels=True, **sizes):
     printed = printed_expression() if "plot_scale" in fields else None
     marks = [SYMBOLS[NO_READING]] if "rejected" in _values(layer, "status") else []
     categories = [
-        QgsRendererCategory(shown.number, _marker(shown, size, printed), names[shown.number], True)
+        QgsRendererCategory(shown.number, _marker(shown, size, printed), literal(names[shown.number]), True)
         for shown in present + marks
     ]
     # QGIS draws what fits no category with the one whose value is empty.
-    categories.append(QgsRendererCategory("", _marker(SYMBOLS[OTHER], size, printed), names[OTHER], True))
+    categories.append(QgsRendererCategory("", _marker(SYMBOLS[OTHER], size, printed), literal(names[OTHER]), True))
     layer.setRenderer(QgsCategorizedSymbolRenderer(_class_expression(fields, present), categories))
     if labels and "label" in fields:
         layer.setLabeling(QgsVectorLayerSimpleLabeling(_label_settings(fields, present, size, printed)))
@@ -151,7 +152,18 @@ def style_options(layer):
     if not text and layer.providerType() == "ogr":
         # Processing opens files without their styles.
         text = QgsVectorLayer(layer.source(), layer.name(), "ogr").customProperty(OPTIONS)
-    return json.loads(text) if text else {}
+    return _options(text) if text else {}
+
+
+def _options(text):
+    """Options out of a layer's property, which anybody may have damaged: none then."""
+    try:
+        found = json.loads(text)
+        labels = found.pop("labels", True)
+        Sizes(**found)
+    except (TypeError, ValueError, AttributeError):
+        return {}
+    return {"labels": bool(labels), **found}
 
 
 def printed_expression():

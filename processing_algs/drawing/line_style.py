@@ -23,6 +23,7 @@ from ..core.errors import FieldDataError
 from ..core.map_lines import OTHER_LINE
 from .layer_style import BLACK, LAYER_CRS, MAP_CRS, PAINT, svg_marker
 from .lines import LINES, NOT_DRAWN, NUMBERED, QUERY, QUERY_GAP, QUERY_STROKE_MM, pattern
+from .literal import literal
 from .names import line_names
 from .parts import number_text, picture, side_of
 
@@ -65,9 +66,9 @@ def style_lines(layer):
         raise FieldDataError(message, code="field_missing", field="symbol")
     names = line_names()
     present = [number for number in lines_in(layer) or NUMBERED if number != OTHER_LINE]
-    categories = [QgsRendererCategory(number, line_symbol(number), names[number], True) for number in present]
+    categories = [QgsRendererCategory(number, line_symbol(number), literal(names[number]), True) for number in present]
     # QGIS draws what fits no category with the one whose value is empty.
-    categories.append(QgsRendererCategory("", line_symbol(OTHER_LINE), names[OTHER_LINE], True))
+    categories.append(QgsRendererCategory("", line_symbol(OTHER_LINE), literal(names[OTHER_LINE]), True))
     layer.setRenderer(QgsCategorizedSymbolRenderer("symbol", categories))
 
 

@@ -7,7 +7,7 @@ from ..gis.i18n import tr
 from .parts import number_text
 from .placement import Board, box_around
 from .sheet import Sheet, text_element
-from .type import SERIF, Look
+from .type import SERIF, Look, wrapped
 
 LENGTHS = {"true": 32.0, "magnetic": 27.0, "grid": 22.0}  # of the prongs, so that the letters at their tips stand clear
 LETTERS_BEYOND = 2.2  # from the tip to the letters. Units: mm
@@ -156,14 +156,3 @@ def north_figure(drawn, heading="", sentences=(), wide=WIDE):
     view = f'viewBox="0 0 {number_text(width)} {number_text(height)}"'
     body = "\n".join(pieces)
     return Sheet(f'<svg xmlns="http://www.w3.org/2000/svg" {size} {view}>\n{body}\n</svg>\n', width, height)
-
-
-def wrapped(look, text, wide):
-    """Break a text into lines that are no wider than a width in mm. List of str; a word that is wider stays whole."""
-    lines = []
-    for word in text.split():
-        if lines and look.width_mm(f"{lines[-1]} {word}") <= wide:
-            lines[-1] += f" {word}"
-        else:
-            lines.append(word)
-    return lines

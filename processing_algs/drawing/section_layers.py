@@ -30,8 +30,10 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QMetaType
 from qgis.PyQt.QtGui import QColor
 
+from ..core.printable import printable
 from ..gis.i18n import tr
 from ..gis.section_lines import section_space
+from .literal import literal
 from .section_drawing import LOOKS
 
 TEXT, REAL = QMetaType.Type.QString, QMetaType.Type.Double
@@ -100,7 +102,7 @@ def drawing_tables(prefix, drawing):
     texts = [
         (
             QgsGeometry.fromPointXY(QgsPointXY(text.x, text.y)),
-            [text.what, text.text, text.halign, text.valign, text.angle],
+            [text.what, printable(text.text), text.halign, text.valign, text.angle],
         )
         for text in drawing.texts
     ]
@@ -263,7 +265,7 @@ def style_units(layer, colors):
     for label, (color, name) in colors.items():
         if label in present:
             fill = QgsFillSymbol.createSimple({"color": color, "outline_color": "#707070", "outline_width": "0.08"})
-            renderer.addCategory(QgsRendererCategory(label, fill, name))
+            renderer.addCategory(QgsRendererCategory(label, fill, literal(name)))
     layer.setRenderer(renderer)
 
 
@@ -280,7 +282,7 @@ def style_unit_lines(layer, name, colors):
     """
     renderer = QgsCategorizedSymbolRenderer(name)
     for label, (color, title) in colors.items():
-        renderer.addCategory(QgsRendererCategory(label, _stroke(1.2, color), title))
+        renderer.addCategory(QgsRendererCategory(label, _stroke(1.2, color), literal(title)))
     renderer.addCategory(QgsRendererCategory("", _stroke(1.2, "#808080"), tr("Unit without a name")))
     layer.setRenderer(renderer)
 
@@ -300,7 +302,7 @@ def style_contacts(layer):
     present = layer.uniqueValues(layer.fields().lookupField("what"))
     for what, width, color, name in (("contact", 0.25, INK, tr("Contact")), ("fault", 0.5, FAULT, tr("Fault"))):
         if what in present:
-            renderer.addCategory(QgsRendererCategory(what, _stroke(width, color), name))
+            renderer.addCategory(QgsRendererCategory(what, _stroke(width, color), literal(name)))
     layer.setRenderer(renderer)
 
 
@@ -310,7 +312,7 @@ def style_drawing(layer):
     for what, width in LINE_WIDTHS.items():
         dashed = {"sea_level": "dash", "bend": "dash"}.get(what, "solid")
         color = SEA if what == "sea_level" else INK
-        renderer.addCategory(QgsRendererCategory(what, _stroke(width, color, dashed), what))
+        renderer.addCategory(QgsRendererCategory(what, _stroke(width, color, dashed), literal(what)))
     layer.setRenderer(renderer)
 
 
@@ -319,7 +321,7 @@ def style_lettering(layer):
     layer.setRenderer(QgsNullSymbolRenderer())
     root = QgsRuleBasedLabeling.Rule(None)
     for what, look in LOOKS.items():
-        rule = QgsRuleBasedLabeling.Rule(_lettering(look), filterExp=f"\"what\" = '{what}'", description=what)
+        rule = QgsRuleBasedLabeling.Rule(_lettering(look), filterExp=f"\"what\" = '{what}'", description=literal(what))
         root.appendChild(rule)
     layer.setLabeling(QgsRuleBasedLabeling(root))
     layer.setLabelsEnabled(True)
@@ -371,7 +373,9 @@ def style_ticks(layer, reach):
         known = {tick for kind, tick in present if kind in kinds}
         for tick, suffix in _tick_names().items():
             if tick in known:
-                categories.append(QgsRendererCategory(f"{group} {tick}", _tick_symbol(tick, look, fade), name + suffix))
+                categories.append(
+                    QgsRendererCategory(f"{group} {tick}", _tick_symbol(tick, look, fade), literal(name + suffix))
+                )
     listed = {kind for _, _, kinds, _ in groups for kind in kinds}
     if any(kind not in listed and tick in _tick_names() for kind, tick in present):
         categories.append(QgsRendererCategory("", _tick_symbol("inclined", {}, fade), tr("Other attitude")))

@@ -28,6 +28,7 @@ from qgis.PyQt.QtCore import QSizeF
 
 from ..gis.i18n import tr
 from ..gis.section_lines import section_space
+from .literal import literal
 from .section_drawing import nice_below
 from .type import MM_PER_PT, SERIF, Look
 
@@ -141,7 +142,7 @@ def _wrapped(text):
 
 def _label(layout, text, look):
     label = QgsLayoutItemLabel(layout)
-    label.setText(text)
+    label.setText(literal(text))
     label.setTextFormat(look.text_format())
     label.setMarginX(0)
     label.setMarginY(0)
@@ -180,7 +181,7 @@ def _legend(layout, page, room):
     tree = legend.model().rootGroup()
     tree.clear()
     for layer, title in page.legend:
-        tree.addLayer(layer).setCustomProperty("legend/title-label", title)
+        tree.addLayer(layer).setCustomProperty("legend/title-label", literal(title))
     looks = {
         QgsLegendStyle.Style.Subgroup: (HEADING.text_format(), 2.0),
         QgsLegendStyle.Style.SymbolLabel: (ENTRY.text_format(), 0.0),

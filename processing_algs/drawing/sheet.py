@@ -10,6 +10,7 @@ from qgis.PyQt.QtCore import QByteArray, QMarginsF, QRectF, QSizeF, Qt
 from qgis.PyQt.QtGui import QImage, QPageSize, QPainter, QPdfWriter
 from qgis.PyQt.QtSvg import QSvgRenderer
 
+from ..core.printable import printable
 from ..core.symbol_numbers import WITH_DIP
 from ..gis.i18n import tr
 from .layer_style import LABEL_GAP_MM, LABEL_PT
@@ -204,7 +205,7 @@ def text_element(look, text, x, middle, anchor):
     weight = ' font-weight="bold"' if look.bold else ""
     return (
         f'<text x="{number_text(x)}" y="{number_text(middle + CAPITALS * size / 2)}" font-family="{faces}"{weight} '
-        f'font-size="{number_text(size)}" text-anchor="{anchor}" fill="{INK}">{escape(text)}</text>'
+        f'font-size="{number_text(size)}" text-anchor="{anchor}" fill="{INK}">{escape(printable(text))}</text>'
     )
 
 

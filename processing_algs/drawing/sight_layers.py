@@ -28,3 +28,14 @@ def style_rays(layer):
     """
     line = {"line_color": GREY, "line_width": "0.2", "use_custom_dash": "1", "customdash": "2;1"}
     layer.setRenderer(QgsSingleSymbolRenderer(QgsLineSymbol.createSimple(line)))
+
+
+def style_grades(layer):
+    """Draw lines of constant grade as lines of 0.5 mm.
+
+    Parameters
+    ----------
+    layer : QgsVectorLayer
+    """
+    line = {"line_color": BLACK, "line_width": "0.5"}
+    layer.setRenderer(QgsSingleSymbolRenderer(QgsLineSymbol.createSimple(line)))

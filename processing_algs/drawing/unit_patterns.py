@@ -39,7 +39,14 @@ def tone(color):
     return QColor(*(round(part * DARKER) for part in (fill.red(), fill.green(), fill.blue())))
 
 
-def unit_fill(color, ornament=""):
+def seen_through(color, opacity):
+    """Colour that looks like another one when it is laid over white so thinly. QColor, with that alpha."""
+    fill = QColor(color)
+    parts = [max(0, min(255, round((part - 255 * (1 - opacity)) / opacity))) for part in fill.getRgb()[:3]]
+    return QColor(*parts, round(255 * opacity))
+
+
+def unit_fill(color, ornament="", opacity=1.0):
     """Make the fill of a unit.
 
     Parameters
@@ -48,6 +55,9 @@ def unit_fill(color, ornament=""):
         ``#rrggbb``.
     ornament : str
         One of :data:`KNOWN`, or empty for none.
+    opacity : float
+        Of the colour, over a relief; the colour is made stronger, so that on level ground, which is white there, it
+        looks as it does without. It is the colour's own alpha, never the layer's opacity.
 
     Returns
     -------
@@ -55,6 +65,8 @@ def unit_fill(color, ornament=""):
         Without an outline: contacts are lines of their own.
     """
     symbol = QgsFillSymbol.createSimple({"color": color, "outline_style": "no"})
+    if opacity < 1.0:
+        symbol.symbolLayer(0).setFillColor(seen_through(color, opacity))
     for layer in _layers(ornament, tone(color)):
         symbol.appendSymbolLayer(layer)
     return symbol

@@ -11,6 +11,7 @@ from qgis.core import (
 )
 
 from ..gis.i18n import tr
+from .literal import literal
 from .type import SERIF, Look
 from .unit_patterns import unit_fill
 
@@ -23,7 +24,7 @@ def unit_title(unit):
     return f"{unit.code}  {unit.name}".strip() + (f": {unit.rock}" if unit.rock else "")
 
 
-def style_units(layer, field, units, ornaments, *, letters=True):
+def style_units(layer, field, units, ornaments, *, letters=True, opacity=1.0):
     """Give a layer of units its fills and letters.
 
     Parameters
@@ -36,11 +37,13 @@ def style_units(layer, field, units, ornaments, *, letters=True):
         As ``unit_patterns.ornaments`` gives them; empty for plain colours.
     letters : bool
         Whether each area is lettered: inside where the letters fit, else beside it with a leader.
+    opacity : float
+        Of the colours, over a relief; see ``unit_patterns.unit_fill``.
     """
     renderer = QgsCategorizedSymbolRenderer(field)
     for unit in units.units:
-        fill = unit_fill(units.colors[unit.code], ornaments.get(unit.code, ""))
-        renderer.addCategory(QgsRendererCategory(unit.code, fill, unit_title(unit)))
+        fill = unit_fill(units.colors[unit.code], ornaments.get(unit.code, ""), opacity)
+        renderer.addCategory(QgsRendererCategory(unit.code, fill, literal(unit_title(unit))))
     renderer.addCategory(QgsRendererCategory("", unit_fill(NO_UNIT), tr("No unit")))
     layer.setRenderer(renderer)
     if letters:

@@ -8,7 +8,7 @@ from functools import cached_property
 
 import numpy as np
 from qgis.core import Qgis, QgsFeatureRequest, QgsVariantUtils
-from qgis.PyQt.QtCore import QMetaType
+from qgis.PyQt.QtCore import QMetaType, Qt
 
 from ..core.number_columns import numbers
 
@@ -129,10 +129,15 @@ def _json(value):
 
 
 def _plain(value):
-    """A QDate, QDateTime or QTime as Python's own, anything else as it is."""
+    """A QDate, QDateTime or QTime as Python's own, as text where Python knows no such year, anything else as it is."""
     for method in ("toPyDateTime", "toPyDate", "toPyTime"):
         if hasattr(value, method):
-            return getattr(value, method)()
+            try:
+                return getattr(value, method)()
+            except ValueError:
+                return value.toString(Qt.DateFormat.ISODate)
+    if isinstance(value, list):  # numpy would take it for a row of its own
+        return ", ".join(map(str, value))
     return value
 
 

@@ -1,6 +1,7 @@
 """Where outputs go, and what must not be overwritten there: all of it is asked before anything is touched."""
 
 import os
+import re
 from dataclasses import dataclass, field
 from itertools import combinations
 from pathlib import Path
@@ -25,6 +26,7 @@ from .server import connection_text, is_server
 from .sinks import destination_file, given_destination
 
 IN_MEMORY = ("", QgsProcessing.TEMPORARY_OUTPUT)
+ENCODED = re.compile("%[0-9A-Fa-f]{2}")
 LAYERS = ("source", "vector", "raster", "layer", "maplayer", "mesh", "pointcloud")  # parameters that take a layer
 PARTS = {
     ".shp": (".dbf", ".shx", ".prj", ".cpg", ".qix", ".qml"),
@@ -97,6 +99,13 @@ def destination_refusal(algorithm, parameters, context):
     -------
     str or None
     """
+    try:
+        return _refusal(algorithm, parameters, context)
+    except OSError as error:  # such as a name that is too long
+        return tr("An output cannot be where it is to go: {reason}.").format(reason=error.strerror or error)
+
+
+def _refusal(algorithm, parameters, context):
     outputs = []
     for definition in algorithm.destinationParameterDefinitions():
         value = parameters.get(definition.name())
@@ -128,6 +137,10 @@ def place_refusal(output):
             return tr("{key}: {file} is protected against writing.").format(file=part, **values)
     if not output.is_layer:
         return kind_refusal(output.key, main)
+    if main.suffix.lower() in DATABASES and ENCODED.search(str(main)):
+        return tr("{key}: QGIS cannot open a database again that has {part} in its path; choose another name.").format(
+            key=output.key, part=ENCODED.search(str(main)).group()
+        )
     return layers_refusal(output.key, main, output.place.table) or _strays(output)
 
 

@@ -5,6 +5,7 @@ from dataclasses import replace
 from qgis.core import QgsProcessingException
 
 from ..core import true_north
+from ..core.correction import MAGNETIC
 from ..core.north_habits import NorthHabits
 from ..core.places import has_places
 from ..core.true_north import GIVEN, NorthAccount, SaidNorth
@@ -12,7 +13,7 @@ from .compasses import compasses_refusal, read_compasses, said_compasses
 from .crs import to_pyproj
 from .dates import said_dates, to_qt
 from .i18n import tr
-from .point_rows import said_heights
+from .point_rows import read_heights, said_heights
 from .remarks import run_warning
 
 
@@ -144,6 +145,24 @@ class NorthBlock:
     def years(self, chunk):
         """Decimal years of the rows' dates, NaN where there is no readable one. Shape (n,)."""
         return self.say.dates.read(chunk.column(self.roles["date"]), len(chunk)).year
+
+    def is_magnetic(self, chunk):
+        """Which rows were read from magnetic north. Shape (n,)."""
+        found, unknown = true_north.norths_of(chunk.table(self.roles), self.say, len(chunk))
+        return (found == MAGNETIC) & ~unknown
+
+    def heights(self, chunk, notes, *, rejects=True):
+        """Heights of the rows' stations from their field, without those that cannot be; NaN where there is none.
+
+        Parameters
+        ----------
+        chunk : Chunk
+        notes : Notes
+        rejects : bool
+            Whether a row of impossible height is rejected.
+        """
+        column = self.habits.heights
+        return read_heights(chunk.column(self.roles["height"]), self.say.heights, column, notes, rejects=rejects)
 
     def correct(self, chunk, places, azimuth, matters, notes):
         """Carry a chunk's azimuths to true north.

@@ -106,7 +106,7 @@ class Outputs:
             parameters[name] = _elsewhere(parameters[name], given, aside)
         # A GeoPackage would build its spatial index while it is closed, for seconds, even when the run is cancelled.
         options = ["SPATIAL_INDEX=NO"] if is_geopackage(given) else []
-        sink, written = self._open(name, parameters, fields, wkb_type, crs, options, self._without_folders)
+        sink, written = self._open(name, parameters, fields, wkb_type, crs, options, self.readable)
         if not in_file:
             return sink, written, None
         path, _ = layer_file(written)
@@ -176,7 +176,7 @@ class Outputs:
             raise QgsProcessingException(say(self._algorithm.invalidSinkError(self._parameters, name)))
         return sink, written
 
-    def _without_folders(self, message):
+    def readable(self, message):
         """Name the real place instead of the one aside, which means nothing to the user."""
         for folder in self._folders:
             message = message.replace(str(folder), str(folder.parent))

@@ -42,15 +42,41 @@ class Locator:
         return places_at(self.projection, points[:, 0], points[:, 1])
 
 
+class PlacesKept:
+    """Places of a layer's rows, kept from a first pass over it for a second.
+
+    Parameters
+    ----------
+    locator : Locator
+    """
+
+    MOST = 1_000_000  # rows: their places take some 40 MB
+
+    def __init__(self, locator):
+        self._locator, self._kept, self._rows = locator, {}, 0
+
+    def first(self, chunk, row):
+        """Places of a chunk that begins with a row of the table, kept while there is room."""
+        places = self._locator.places(chunk)
+        self._rows += len(chunk)
+        if self._rows <= self.MOST:
+            self._kept[row] = chunk.ids, places
+        return places
+
+    def again(self, chunk, row):
+        """Places of the chunk that begins with the same row in the second pass; found anew if other rows came."""
+        ids, places = self._kept.pop(row, (None, None))
+        return places if ids is not None and np.array_equal(ids, chunk.ids) else self._locator.places(chunk)
+
+
 def _point(geometry):
     """Position of a geometry as (x, y), NaN for none: GeoPackage gives a missing geometry back as an empty point."""
-    if geometry.isEmpty():
-        return np.nan, np.nan
-    if geometry.type() != Qgis.GeometryType.Point:
-        return np.nan, np.nan
-    if geometry.isMultipart():
-        geometry = geometry.centroid()
-    point = geometry.asPoint()
+    try:
+        point = geometry.asPoint()
+    except (TypeError, ValueError):  # several points in one, another kind, or none
+        if geometry.isEmpty() or geometry.type() != Qgis.GeometryType.Point:
+            return np.nan, np.nan
+        point = geometry.centroid().asPoint()
     return point.x(), point.y()
 
 

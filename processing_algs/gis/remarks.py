@@ -113,6 +113,8 @@ def sentences():
         "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS."),
+        "grade_cut": tr("After {value} m the DEM has no height; the line ends there."),
+        "no_grade": tr("Around the station no direction near the bearing rises by {value} degrees."),
         "no_field_then": tr("{model} has no declination here at that time, so the reading of a compass is not known."),
         "no_time": tr("No time is given."),
         "no_zone": tr('The time "{value}" has no zone, so it is not known when it was; write it like 14:05+02:00.'),
@@ -125,6 +127,7 @@ def sentences():
         "time_twice": tr('The time "{value}" exists twice that day: the clocks were put back. Write its offset.'),
         "time_unreadable": tr('The time "{value}" cannot be read.'),
         "dem_gap": tr("The DEM has no height here, or not all along."),
+        "no_coordinate": tr('The coordinate "{value}" in {column_name} cannot be read, so there is no place.'),
         "no_such_height": tr("Height {value} cannot be: heights here lie from {low} to {high} m."),
         "no_height": tr("No height is given for this row, and there is no DEM to take it from."),
         "few_points": tr("A plane needs 3 points of known place and height; there are {count}."),
@@ -166,6 +169,33 @@ def sentences():
         "section_parts": tr("The line has {value} parts that do not follow one another."),
         "parallel": tr("The strike, or the direction of carrying, lies within 1 degree of the section's leg {leg}."),
         "end_on": tr("The line runs at right angles to the section's leg {leg} and would show as a point."),
+        "arc_ends": tr("Arcs about a centre here cannot go on beyond it; beds meet in a kink."),
+        "arrives_elsewhere": tr(
+            "The contact {name}, followed from {place} m, arrives {value} m from where it was mapped."
+        ),
+        "axial_cross": tr(
+            "Axial surfaces cross one another: the relief is steeper than they are. Do not trust the draft."
+        ),
+        "axis_along": tr("The section runs along the fold axis: the folds cannot be shown on it."),
+        "beyond_arc": tr("A dip of {value} degrees lies beyond the arc of its neighbours and was not used."),
+        "contacts_cross": tr("The contacts {one} and {two}, each down its own dip, cross here."),
+        "contradict": tr("Two dips at one place contradict each other: {one} and {two} degrees in the section."),
+        "deep": tr("The draft goes {depth} m down, but its dips are spread over {spread} m only."),
+        "domain_ends": tr("The domain that dips {value} degrees ends here between its neighbours."),
+        "fault_vertical": tr("The dip of {name} is not known; it was taken as vertical."),
+        "in_section": tr("The plane of {name} lies in the section; it is not drawn."),
+        "intrusive": tr("The contact {name} is intrusive; it is not drafted."),
+        "no_dip": tr("No dip of the same block and sequence is near: {names} not drafted."),
+        "oblique": tr(
+            "The section lies {value} degrees off the mean dip direction, {most} is the most; give the fold axis."
+        ),
+        "one_dip": tr("A single dip is known here; beds were drawn straight."),
+        "scattered": tr("The dips near {name} scatter more than their errors explain (1-sigma {sigma} degrees)."),
+        "tangent": tr("The section only grazes {name}: its contacts lie where the map is least sure of them."),
+        "thickness_differs": tr(
+            "The thickness of {unit} is {least} to {most} m: it was not constant, or a dip is wrong."
+        ),
+        "unit_missing": tr("At the contact {name} the units {units} are missing: a fault, or not mapped?"),
         "across_fault": tr("At {count} places a fault lies between; nothing was carried across it."),
         "no_axis": tr("No fold axis holds here: the place lies in none of the areas of AXES."),
         "at_bend": tr("Beside a bend of the section, square to neither leg; carried to the vertex, {value} m away."),
@@ -216,7 +246,7 @@ def sentences():
         "no_station": tr("The leg does not say from which station it goes to which."),
         "same_station": tr("The leg ends at the station where it starts."),
         "no_distance": tr('The distance "{value}" is no length.'),
-        "slope_range": tr('The vertical angle "{value}" is outside {low} to {high}.'),
+        "slope_range": tr('The vertical angle "{value}" is outside {low} to {high}. {fits}'),
         "no_slope": tr("No vertical angle: the leg was taken as level."),
         "opposed": tr(
             "Fore and back bearing differ by {value} degrees from being opposite; near 180 one of them is reversed. "
@@ -247,17 +277,24 @@ def sentences():
         ),
         "narrow_crossing": tr("The rays cross at {value} degrees only; under 30 the place is drawn out along them."),
         "rough_rays": tr(
-            "The bearings disagree by {value} degrees, more than their errors explain: a wrong landmark, a misread "
-            "bearing or iron. The ellipse was widened."
+            "The bearings disagree by {value} degrees, more than their errors explain, turned or not: a misread "
+            "bearing, a wrong place or iron. The ellipse was widened."
         ),
         "weak_turn": tr("The turn is known to {sigma} degrees only (1-sigma), so the place is poor too."),
         "turn_found": tr(
             "The bearings agree only if {value} degrees are added to all of them (1-sigma {sigma}): the compass or the "
             "declination is off by as much. The place allows for it."
         ),
+        "common_turn": tr(
+            "The bearings agree much better if {value} degrees are added to all of them (1-sigma {sigma}): compass, "
+            "ring or declination may be off by as much. The place would then lie {moved} m away, at {lat}, {lon}; it "
+            "was not moved."
+        ),
+        "turn_unchecked": tr("With three bearings nothing is left over to check the turn by."),
         "rays_left_out": tr("Sights without a bearing or a known end were left out, ids {ids}."),
         "no_ray_group": tr("The sight does not say to which place it belongs."),
         "no_ray_height": tr("No sight has both a vertical angle and a known end of known height, so there is none."),
+<<<<<<< HEAD
         "no_own_group": tr("The row names no group."),
         "outside_zones": tr("The reading lies in none of the zones."),
         "not_a_line": tr("The row is a plane, not a line."),
@@ -304,9 +341,35 @@ def sentences():
         "line_off_plane": tr(
             "The slip line lies {value} degrees off the fault plane; it was carried onto it squarely."
         ),
+=======
+        "place_empty": tr("Nothing says where the row is. {value}"),
+        "place_unreadable": tr('The place "{value}" cannot be read.'),
+        "place_range": tr(
+            'The place "{value}" is outside its limits; packed degrees are read only where PACKED says so.'
+        ),
+        "place_unclear": tr('The place "{value}" can be read in more than one way, or contradicts itself.'),
+        "place_outside": tr("The place {value} has no counterpart in the CRS of the output."),
+        "place_coarse": tr("The place is known to a square of {size} m; its middle was taken."),
+        "place_swapped": tr("The place {value} lies among the others if latitude and longitude are changed about."),
+        "place_sign": tr("The place {value} lies among the others with another sign: was a letter or a minus lost?"),
+        "grid_swapped": tr('Easting and northing of "{value}" look swapped.'),
+        "zone_unclear": tr(
+            'The letter of the zone in "{value}" may be a band or a hemisphere; say which with ZONE_LETTER.'
+        ),
+        "zone_band": tr('The place "{value}" does not lie in the zone and band that it names.'),
+        "grid_letters": tr('There is no square of 100 km with the letters of "{value}".'),
+        "station_unknown": tr('The station "{value}" is not among the stations.'),
+        "station_twice": tr('The station "{value}" stands for more than one place.'),
+        "station_zeros": tr('The station "{value}" was found as "{used}".'),
+        "header_again": tr("The row repeats the header: {value}"),
+        "row_long": tr("The row has more than {columns} cells; beyond them stands {value}"),
+        "text_after_rows": tr("The row is no reading: {value}"),
+        "formula_error": tr('The column {column} holds the error of a formula, "{value}".'),
+        "parts_differ": tr("The cells of the row hold different numbers of readings: {value}"),
+>>>>>>> main
         "suspect": tr("A blunder is suspected: {value}"),
         "row_twice": tr("Place, kind and reading are those of row {value} as well: was the row entered twice?"),
-        "angle_unused": tr('The vertical angle "{value}" is outside {low} to {high}; it was not used.'),
+        "angle_unused": tr('The vertical angle "{value}" is outside {low} to {high}; it was not used. {fits}'),
     }
 
 
@@ -341,6 +404,11 @@ def run_sentences():
             "{count} rows lie together in two or three places far from all others: a second area, or wrong coordinates?"
         ),
         "zero_dips": tr("{count} of {rows} planes that have a strike have a dip of 0. Is 0 written for not measured?"),
+        "turn_unseen": tr(
+            "The stations of {count} places ({names}) are so placed that a turn common to all bearings would show in "
+            "nothing but the place. Their ellipses hold one of {sigma} degrees at most (1-sigma), as declination and "
+            "ring let expect."
+        ),
         "traverse_open": tr(
             "The traverse neither returns to a station nor ends at a known point, so nothing checks its legs."
         ),
@@ -352,6 +420,17 @@ def run_sentences():
             "{count} of {rows} back bearings point the same way as their fore bearings: were they turned round before "
             "they were written down? Nothing was changed."
         ),
+        "encoding_assumed": tr(
+            'The file is no UTF-8 (line {line}: "{text}"); it was read as {encoding}. If that is wrong, name its '
+            "ENCODING."
+        ),
+        "separator_found": tr("The cells of the file are parted by: {separator}."),
+        "header_second_row": tr('The header was found on line {line}, below "{text}".'),
+        "header_blank": tr("Columns without a name were called {columns}."),
+        "header_repeated": tr("The column name {name} stands there twice; the second is called {renamed}."),
+        "blank_rows": tr("{count} empty lines were passed over, the first on line {line}."),
+        "rows_short": tr("{count} rows have fewer cells than the header, the first on line {line}."),
+        "decimal_comma": tr("A comma was read as the decimal sign in {columns}."),
         "packed_minutes": tr(
             "The decimals of {rows} azimuths end below .60, at most at {largest}: are they minutes (45.30 for 45 "
             "degrees 30 minutes)?"
@@ -419,6 +498,8 @@ class _Shown(dict):
         value = super().__getitem__(key)
         if key == "column":
             return _column_names()[value]
+        if key == "fits":
+            return _fits(value)
         if key == "guess":
             return _guesses().get(value, "")
         if key in ("unit_hint", "suggestion", "left_hand"):
@@ -439,6 +520,13 @@ def _column_names():
         "distance": tr("distance"),
         "height": tr("height"),
     }
+
+
+def _fits(means):
+    """As what a number may be meant that is no vertical angle as stated."""
+    words = {"degrees_up": tr("degrees up"), "zenith": tr("a zenith angle"), "percent": tr("a percentage")}
+    named = [words[one] for one in means.split(";") if one]
+    return tr("Is it {what}?").format(what=tr(" or ").join(named)) if named else ""
 
 
 def _guesses():

@@ -5,6 +5,7 @@ from pathlib import Path
 
 from qgis.core import QgsProcessingException
 
+from ..core.printable import printable
 from .i18n import tr
 from .kinds import REPORT_MARK
 
@@ -86,7 +87,7 @@ class Report:
             f"<style>{STYLE}</style></head>\n<body>\n{body}\n</body></html>\n"
         )
         try:
-            Path(path).write_text(page, encoding="utf-8")
+            Path(path).write_text(printable(page), encoding="utf-8")
         except OSError as error:
             message = tr("The report could not be written: {reason}").format(reason=error)
             raise QgsProcessingException(message) from error

@@ -6,6 +6,7 @@ The data dictionary is here: each of our fields has one name and one type wherev
 from qgis.core import QgsField, QgsFields, QgsProcessingException
 from qgis.PyQt.QtCore import QMetaType
 
+from .field_meanings import field_meanings
 from .i18n import tr
 
 NAME_LENGTH = 10  # of a Shapefile's field. Units: bytes
@@ -138,6 +139,7 @@ DICTIONARY = {
     "value_text": (TEXT, 20),
     "agonic": (WHOLE, 0),
     "zone": (TEXT, 12),
+<<<<<<< HEAD
     "r_length": (DOUBLE, 0),
     "kappa": (DOUBLE, 0),
     "cone": (DOUBLE, 0),
@@ -152,6 +154,11 @@ DICTIONARY = {
     "p_uniform": (DOUBLE, 0),
     "scatter": (DOUBLE, 0),
     "mean_az": (DOUBLE, 0),
+=======
+    "unit": (TEXT, 20),
+    "what": (TEXT, 20),
+    "fault_name": (TEXT, 80),
+>>>>>>> main
     "axis_trend": (DOUBLE, 0),
     "axis_plun": (DOUBLE, 0),
     "axis_half": (DOUBLE, 0),
@@ -210,9 +217,18 @@ DICTIONARY = {
     "sun_read": (DOUBLE, 0),
     "sun_shadow": (DOUBLE, 0),
     "sun_utc": (TEXT, 24),
+    "book_row": (WHOLE, 0),
+    "book_part": (WHOLE, 0),
+    "as_written": (TEXT, 254),
+    "conv_text": (TEXT, 40),
+    "conv_azim": (DOUBLE, 0),
+    "conv_dip": (DOUBLE, 0),
+    "conv_side": (TEXT, 4),
     "suspicion": (TEXT, 80),
     "evidence": (DOUBLE, 0),
     "evid_text": (TEXT, 254),
+    "grade": (DOUBLE, 0),
+    "line_end": (TEXT, 12),
     "status": (TEXT, 10),
     "code": (TEXT, 120),
     "remark": (TEXT, 254),
@@ -246,9 +262,14 @@ ATTITUDE = [
 NOTICED = ["status", "code", "remark"]
 
 
-def _field(name):
+def _field(name, meaning):
+    """One of our fields, with its alias and meaning, which some files and databases keep."""
     kind, length = DICTIONARY[name]
-    return QgsField(name, kind, len=length)
+    field = QgsField(name, kind, len=length)
+    if meaning:
+        field.setAlias(meaning.heading)
+        field.setComment(meaning.sentence)
+    return field
 
 
 def output_fields(inputs, added, *, short_names, key_is_unique):
@@ -293,8 +314,9 @@ def output_fields(inputs, added, *, short_names, key_is_unique):
         used.add(new.lower())
         taken.add(new.lower())
         _append(fields, field)
+    meanings = field_meanings()
     for name in added:
-        _append(fields, _field(name))
+        _append(fields, _field(name, meanings.get(name)))
     return fields, renamed
 
 

@@ -1,16 +1,58 @@
 """Styles that travel with the layers they belong to."""
 
 from qgis.core import (
+    QgsMapLayer,
     QgsProcessingException,
     QgsProcessingLayerPostProcessorInterface,
     QgsProcessingUtils,
+    QgsProviderRegistry,
     QgsVectorLayer,
 )
 
+from .field_meanings import field_meanings
 from .i18n import tr
 from .sinks import layer_file
 
 STYLE_NAME = "Agonic"
+
+
+# What of a style is stored for a layer that is not drawn in a way of ours.
+FIELDS_ALONE = QgsMapLayer.StyleCategory.Fields
+
+
+def described(apply, added):
+    """Give what styles a layer and tells what our fields in it are: aliases, and meanings in its metadata.
+
+    Parameters
+    ----------
+    apply : callable or None
+        Takes the QgsVectorLayer and styles it. None: its drawing is left to QGIS.
+    added : list of str
+        Our fields, names of the data dictionary; others that happen to have such names are the user's.
+
+    Returns
+    -------
+    callable
+        Takes the QgsVectorLayer.
+    """
+
+    def style(layer):
+        if apply:
+            apply(layer)
+        meanings, told = field_meanings(), []
+        for name in added:
+            index = layer.fields().lookupField(name)
+            if name in meanings and index >= 0:
+                layer.setFieldAlias(index, meanings[name].heading)
+                told.append(f"{name}: {meanings[name].sentence}")
+        if told:
+            metadata = layer.metadata()
+            metadata.setTitle(metadata.title() or layer.name())
+            metadata.setAbstract("\n".join(told))
+            layer.setMetadata(metadata)
+
+    style.categories = QgsMapLayer.StyleCategory.AllStyleCategories if apply else FIELDS_ALONE
+    return style
 
 
 def store_style(destination, context, apply):
@@ -33,17 +75,38 @@ def store_style(destination, context, apply):
         If the style cannot be stored.
     """
     path, layer = _styled(destination, context, apply)
-    if path is None:
+    if path is None or not layer.fields().count():
         return
     if path.suffix.lower() == ".gpkg":
-        error = layer.saveStyleToDatabase(STYLE_NAME, "", True, "")
+        error = layer.saveStyleToDatabase(STYLE_NAME, "", True, "", _categories(apply))
         # QGIS reports success even where the table of styles took nothing.
         if not error and STYLE_NAME not in layer.listStylesInDatabase()[2]:
             error = tr("the table layer_styles took nothing")
         if error:
             raise QgsProcessingException(_failed(error))
     else:
-        save_style(layer, path.with_suffix(".qml"))
+        save_style(layer, path.with_suffix(".qml"), _categories(apply))
+    _store_meanings(layer, path, layer_file(destination)[1])
+
+
+def _categories(apply):
+    return getattr(apply, "categories", QgsMapLayer.StyleCategory.AllStyleCategories)
+
+
+def _store_meanings(layer, path, name):
+    """Store the layer's metadata, in its GeoPackage or as a ``.qmd`` beside another file."""
+    metadata = layer.metadata()
+    if not metadata.abstract():
+        return
+    if path.suffix.lower() == ".gpkg":  # which is asked for the layer by its name
+        name = name or QgsProviderRegistry.instance().querySublayers(str(path))[0].name()
+        layer = QgsVectorLayer(f"{path}|layername={name}", "output", "ogr")
+        layer.setMetadata(metadata)
+    message, fine = layer.saveDefaultMetadata()
+    if not fine:
+        raise QgsProcessingException(
+            tr("The meanings of the fields could not be stored: {reason}").format(reason=message)
+        )
 
 
 def write_style(destination, context, apply, file):
@@ -80,11 +143,12 @@ def _styled(destination, context, apply):
     layer = QgsVectorLayer(destination, "output", "ogr")
     if not layer.isValid():
         raise QgsProcessingException(_failed(layer.error().summary() or str(path)))
-    apply(layer)
+    if layer.fields().count():  # a GeoJSON without rows keeps no fields that a style could draw by
+        apply(layer)
     return path, layer
 
 
-def save_style(layer, file):
+def save_style(layer, file, categories=QgsMapLayer.StyleCategory.AllStyleCategories):
     """Save the style that a layer has to a file.
 
     Raises
@@ -92,7 +156,7 @@ def save_style(layer, file):
     QgsProcessingException
         If it cannot be saved.
     """
-    message, fine = layer.saveNamedStyle(str(file))
+    message, fine = layer.saveNamedStyle(str(file), categories)
     if not fine:
         raise QgsProcessingException(_failed(message))
 

@@ -88,6 +88,17 @@ def notations():
     }
 
 
+def written_notations():
+    """Words for the ways in which an attitude can be written."""
+    return {
+        "strike_right": tr("045/30, strike with the dip on its right"),
+        "strike_left": tr("225/30, strike with the dip on its left"),
+        "strike_letter": tr("045/30SE, strike, dip and letter"),
+        "dip_direction": tr("135/30, dip direction and dip"),
+        "quadrant": tr("N45E/30SE, quadrant bearing, dip and letter"),
+    }
+
+
 def rake_meanings():
     """Words for how a rake is counted."""
     return {
@@ -113,6 +124,15 @@ def kinds():
         "slickenline": tr("slickenline"),
         "fold_axis": tr("fold axis"),
         "other_line": tr("other line"),
+    }
+
+
+def polarities():
+    """Words for which way up a bed is."""
+    return {
+        "upright": tr("upright"),
+        "overturned": tr("overturned"),
+        "unknown": tr("unknown"),
     }
 
 
@@ -199,6 +219,73 @@ def arrow_anchors():
         "tail": tr("tail"),
         "middle": tr("middle"),
         "tip": tr("tip"),
+    }
+
+
+def place_orders():
+    """Words for the order of two angles without letters."""
+    return {
+        "unsaid": tr("not said"),
+        "latitude_first": tr("latitude first"),
+        "longitude_first": tr("longitude first"),
+    }
+
+
+def packed_degrees():
+    """Words for packed degrees."""
+    return {
+        "none": tr("not packed"),
+        "minutes": tr("degrees and minutes, such as 4530.2"),
+        "seconds": tr("degrees, minutes and seconds, such as 453012"),
+    }
+
+
+def zone_letters():
+    """Words for the letter behind a UTM zone."""
+    return {
+        "unsaid": tr("not said: the northing decides"),
+        "band": tr("latitude band, C to X"),
+        "hemisphere": tr("hemisphere, N or S"),
+    }
+
+
+def separators():
+    """Words for what parts the cells of a text file."""
+    return {
+        "comma": tr("comma"),
+        "semicolon": tr("semicolon"),
+        "tab": tr("tabulator"),
+        "bar": tr("vertical bar"),
+    }
+
+
+def place_ways():
+    """Words for how a table says where its rows are."""
+    return {
+        "degrees": tr("longitude and latitude"),
+        "numbers": tr("easting and northing"),
+        "grid": tr("grid reference"),
+        "place": tr("whole place"),
+        "station": tr("station"),
+    }
+
+
+def roles():
+    """Words for what a column of a notebook holds."""
+    return {
+        "azimuth": tr("azimuth"),
+        "dip": tr("dip or plunge"),
+        "side": tr("dip letter"),
+        "text": tr("attitude as text"),
+        "rake": tr("rake"),
+        "kind": tr("kind"),
+        "polarity": tr("polarity"),
+        "north": tr("north of each row"),
+        "ring": tr("ring setting"),
+        "date": tr("date"),
+        "declination": tr("declination"),
+        "height": tr("height"),
+        "compass": tr("compass"),
     }
 
 

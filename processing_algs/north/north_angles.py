@@ -8,9 +8,10 @@ from ..core import norths
 from ..core.field_model import FieldModel, heights
 from ..gis.dates import said_dates, to_qt
 from ..gis.i18n import tr
+from ..gis.point_rows import PointRows, said_heights
 from ..gis.remarks import Notes
 from ..gis.schema import NOTICED
-from ..parameters import NUMERIC, POINTS, column, dates, field_models, layer, number, sink
+from ..parameters import NUMERIC, POINTS, column, dates, field_models, flag, layer, number, point_heights, sink
 
 FIELDS = [
     "decl",
@@ -75,6 +76,13 @@ class NorthAngles(AgonicAlgorithm):
                 optional=True,
                 advanced=True,
             ),
+            *point_heights(),
+            flag(
+                "CONVERGENCE_ONLY",
+                tr("Convergence alone"),
+                tr("Needs no dates; everything about the magnetic field stays empty."),
+                advanced=True,
+            ),
             sink(
                 "OUTPUT",
                 tr("North angles"),
@@ -90,17 +98,25 @@ class NorthAngles(AgonicAlgorithm):
             raise QgsProcessingException(
                 tr("The layer has no coordinate reference system that leads to places on Earth.")
             )
+        looked = PointRows(run, source, locator, said_heights(said), said.HEIGHT_FIELD)
         look = run.chunks(source, fields=[said.DATE_FIELD], geometry=False, stop=5.0)
-        if not any(when.any(chunk.column(said.DATE_FIELD)) for chunk in look) and not run.is_cancelled:
+        undated = not any(when.any(chunk.column(said.DATE_FIELD)) for chunk in look)
+        if undated and not said.CONVERGENCE_ONLY and not run.is_cancelled:
             raise QgsProcessingException(tr("No row has a date: give DATE or DATE_FIELD. There is no silent today."))
         with run.output(said.OUTPUT, source, FIELDS) as out:
             for chunk in run.chunks(source, start=5.0):
                 places, notes = locator.places(chunk), Notes(len(chunk))
+                looked.note_places(places, notes)
                 every = np.ones(len(chunk), dtype=bool)
-                metres = heights(chunk.column(said.HEIGHT_FIELD), notes, every, said.HEIGHT)
+                cells = chunk.column(said.HEIGHT_FIELD)
+                metres = heights(cells, notes, every, said.HEIGHT, said=said_heights(said), column=looked.column)
+                converg = norths.convergence(locator.projection, places.own_lon, places.own_lat)
+                if said.CONVERGENCE_ONLY:
+                    notes.add_where(np.isnan(places.lon), "no_position", rejects=True)
+                    out.add(chunk, {**dict.fromkeys(FIELDS, [None] * len(chunk)), "converg": converg}, notes)
+                    continue
                 days = chunk.column(said.DATE_FIELD)
                 found = model.at(places, metres, when, days, every, every, notes)
-                converg = norths.convergence(locator.projection, places.own_lon, places.own_lat)
                 columns = {
                     "decl": found.decl,
                     "incl": found.field.incl,
@@ -108,11 +124,12 @@ class NorthAngles(AgonicAlgorithm):
                     "f_nt": found.field.f,
                     "decl_year": found.field.decl_year,
                     "sig_decl": found.sigma,
-                    "converg": converg,
                     "grid_mag": norths.grid_magnetic(found.decl, converg),
                 }
                 columns = {name: np.where(notes.rejected, np.nan, column) for name, column in columns.items()}
+                columns["converg"] = converg  # the page knows nothing of the field
                 columns["decl_from"] = notes.kept([model.name] * len(chunk))
                 columns["read_date"] = notes.kept(to_qt(found.dates))
                 out.add(chunk, columns, notes)
+        looked.tell()
         return out.counts

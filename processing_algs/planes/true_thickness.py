@@ -7,15 +7,20 @@ import numpy as np
 from ..base import AgonicAlgorithm
 from ..core import norths
 from ..core.attitudes import dip_direction, plane_of
-from ..core.known_planes import mean_plane, thickness, traverse
+from ..core.known_planes import mean_plane, near_line, thickness, traverse
 from ..core.words import read_polarities
 from ..drawing.plane_layers import style_thickness
 from ..gis.attitude_columns import AttitudeFields
 from ..gis.columns import column_or_empty
 from ..gis.dem import WGS84
 from ..gis.i18n import tr
+<<<<<<< HEAD
 from ..gis.places import nowhere
 from ..gis.remarks import Notes
+=======
+from ..gis.point_rows import PointRows
+from ..gis.remarks import Notes, Tally
+>>>>>>> main
 from ..gis.schema import NOTICED
 from ..parameters import LINES, POINTS, column, dem, height_unit, layer, number, sink
 from .shared import attitude_fields, known_planes, point_errors, read_planes
@@ -137,18 +142,20 @@ class TrueThickness(AgonicAlgorithm):
         source = run.source(said.ATTITUDES)
         names = AttitudeFields.find(source.fields())
         sigma_name = {field.name().lower(): field.name() for field in source.fields()}.get("sig_pole")
-        locator, parts, left_out = run.locator(source), [], 0
+        locator, parts, tally = run.locator(source), [], Tally()
+        looked = PointRows(run, source, locator, what="ATTITUDES")
         for chunk in run.chunks(source, stop=20.0):
             notes = Notes(len(chunk))
             places = locator.places(chunk)
             planes = read_planes(chunk, names, sigma_name, said.SIGMA, notes)
-            good = ~notes.rejected & np.isfinite(places.lon)
-            left_out += int((~good).sum())
+            looked.note_places(places, notes)
+            notes.add_where(np.isnan(places.lon), "no_position", rejects=True)
+            tally.add(chunk.ids, notes)
+            good = ~notes.rejected
             parts.append((places.lon[good], places.lat[good], planes.normal[good], planes.sigma[good]))
-        if left_out:
-            run.say(
-                tr("{count} rows of ATTITUDES are no planes with a place and were left out.").format(count=left_out)
-            )
+        for line in tally.lines():
+            run.warn(tr("ATTITUDES: {line}").format(line=line))
+        looked.tell()
         empty = (np.empty(0), np.empty(0), np.empty((0, 3)), np.empty(0))
         return Around(*(np.concatenate(columns) for columns in zip(empty, *parts, strict=True)))
 
@@ -204,7 +211,8 @@ class TrueThickness(AgonicAlgorithm):
         if around is not None:
             reach = said.DISTANCE
             for row in np.flatnonzero(~notes.rejected & np.isnan(normal[:, 0])):
-                near = _near(around, (ends[0][0][row], ends[0][1][row]), ends[1][row], reach)
+                start = ends[0][0][row], ends[0][1][row]
+                near = near_line(around.lon, around.lat, start, ends[1][row][:2], reach)
                 if not near.any():
                     notes.add(row, "no_attitude", rejects=True, distance=reach)
                     continue
@@ -221,12 +229,3 @@ def _ends(geometry):
         return [np.nan] * 4
     vertices = [(vertex.x(), vertex.y()) for vertex in geometry.vertices()]
     return [*vertices[0], *vertices[-1]]
-
-
-def _near(around, base, top, reach):
-    """Which attitudes lie within a distance of the straight line from base to top."""
-    east, north = norths.to_local(around.lon, around.lat, *base)
-    length = float(np.hypot(top[0], top[1]))
-    toward = top[:2] / length
-    along = np.clip(east * toward[0] + north * toward[1], 0.0, length)
-    return np.hypot(east - along * toward[0], north - along * toward[1]) <= reach

@@ -4,7 +4,6 @@ import numpy as np
 
 from ..base import AgonicAlgorithm
 from ..core.blunder_check import SURFACE_KINDS, check
-from ..core.letters import DEFAULT_LETTERS, LETTERS
 from ..core.words import PLANES
 from ..drawing.suspect_style import style_suspects
 from ..gis import wording
@@ -12,7 +11,7 @@ from ..gis.attitude_columns import read_attitudes
 from ..gis.i18n import tr
 from ..gis.remarks import Notes
 from ..gis.schema import NOTICED
-from ..parameters import LINES, POINTS, choice, column, dem, height_unit, layer, number, report, sink
+from ..parameters import LINES, POINTS, choice, column, compass_letters, dem, height_unit, layer, number, report, sink
 from .blunder_table import fields_of, read_layer, table_of
 from .blunder_words import evidence_text, say_findings, write_report
 
@@ -82,14 +81,7 @@ class CheckReadings(AgonicAlgorithm):
                 optional=True,
                 advanced=True,
             ),
-            choice(
-                "COMPASS_LETTERS",
-                tr("Letters of the compass points"),
-                tr("For the second column."),
-                wording.worded(LETTERS, wording.compass_letters()),
-                default=DEFAULT_LETTERS,
-                advanced=True,
-            ),
+            compass_letters(advanced=True),
             choice(
                 "AZIMUTH_IS",
                 tr("What was read off the compass"),

@@ -6,7 +6,6 @@ import numpy as np
 from qgis.core import QgsProcessingException
 
 from ..core import angles, readings
-from ..core.letters import DEFAULT_LETTERS, LETTERS
 from ..core.notation import NOTATIONS, PAIR_MEANS, RAKE_MEANS
 from ..core.places import nowhere
 from ..core.readings import Account, reduce_readings
@@ -16,9 +15,10 @@ from ..gis import wording
 from ..gis.dates import to_qt
 from ..gis.i18n import tr
 from ..gis.north_block import north_roles, refuse_undated, said_north
+from ..gis.places import PlacesKept
 from ..gis.remarks import Notes, Tally, run_warning
 from ..gis.schema import ATTITUDE, NOTICED
-from ..parameters import choice, column, flag, norths, null_values, number, rule, words
+from ..parameters import choice, column, compass_letters, flag, norths, null_values, number, rule, words
 from .readings_report import write_report
 
 # Our own output: correcting it again would double the correction.
@@ -51,8 +51,13 @@ def reading_entries(*, found_by_name=False):
         *_kinds(),
         *norths(),
         *_advanced(),
-        rule(lambda said: _refusal(said, found_by_name)),
+        rule(lambda said: notation_refusal(said, found_by_name)),
     ]
+
+
+def notation_entries():
+    """How attitudes are written, without north."""
+    return [*_notation(), *_kinds(), *_numbers()]
 
 
 def _notation():
@@ -102,13 +107,7 @@ def _notation():
             wording.worded(PAIR_MEANS, wording.notations()),
             optional=True,
         ),
-        choice(
-            "COMPASS_LETTERS",
-            tr("Letters of the compass points"),
-            tr("O is west in Spanish, French, Italian and Portuguese and east in German: it is never guessed."),
-            wording.worded(LETTERS, wording.compass_letters()),
-            default=DEFAULT_LETTERS,
-        ),
+        compass_letters(),
     ]
 
 
@@ -177,7 +176,7 @@ def _kinds():
     ]
 
 
-def _advanced():
+def _numbers():
     return [
         choice(
             "ANGLE_UNIT",
@@ -188,6 +187,12 @@ def _advanced():
             advanced=True,
         ),
         null_values(tr("Only for azimuth and dip.")),
+    ]
+
+
+def _advanced():
+    return [
+        *_numbers(),
         number(
             "SIGMA_READING",
             tr("Uncertainty of a reading"),
@@ -207,9 +212,10 @@ def _advanced():
     ]
 
 
-def _refusal(said, found_by_name):
+def notation_refusal(said, found_by_name=False):
+    """Why what was said about the notation cannot run together: a sentence, or None."""
     if not found_by_name:
-        missing = missing_role(said.NOTATION, fields_by_role(said))
+        missing = missing_role(said.NOTATION, {role: said[key] for role, key in ROLES.items()})
         if missing:
             return tr("Notation {notation} needs {key}.").format(notation=said.NOTATION, key=ROLES[missing])
     if said.RAKE_FIELD and not said.RAKE_MEANS:
@@ -303,12 +309,13 @@ def reduce_layer(said, run, source, roles, known=None, first=None):
         None where the run was cancelled.
     """
     say, locator = said_readings(said, run), run.locator(source)
-    habits = _look_over(said, run, source, locator, say, roles)
+    where = PlacesKept(locator)
+    habits = _look_over(said, run, source, where, say, roles)
     added = [*ATTITUDE, *(["index_err"] if say.north.checks else []), *NOTICED]
     tally, account, begin = Tally(), Account(), 0
     with run.output(said.OUTPUT, source, added, tally=tally) as out:
         for chunk in run.chunks(source, start=10.0):
-            found = reduce_readings(chunk.table(roles), locator.places(chunk), say, habits, begin)
+            found = reduce_readings(chunk.table(roles), where.again(chunk, begin), say, habits, begin)
             notes = Notes(len(chunk), found.noticed)
             columns = {**found.columns, "read_date": to_qt(found.columns["read_date"])}
             if known is not None:
@@ -342,13 +349,13 @@ def _emptied(columns, rows):
     return emptied
 
 
-def _look_over(said, run, source, locator, say, roles):
+def _look_over(said, run, source, where, say, roles):
     """First pass: the habits of the whole table; refuse what cannot go well before any file is touched."""
     habits, before = None, 0
     names = [roles[role] for role in LOOKED_AT]
     for chunk in run.chunks(source, fields=names, stop=10.0):
         table = chunk.table({role: roles[role] for role in LOOKED_AT})
-        seen = readings.look_over(table, locator.places(chunk), say, before)
+        seen = readings.look_over(table, where.first(chunk, before), say, before)
         habits = seen if habits is None else habits.merge(seen)
         before += len(chunk)
     if habits is None:

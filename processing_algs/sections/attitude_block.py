@@ -8,7 +8,7 @@ from ..gis import wording
 from ..gis.attitude_columns import AttitudeFields
 from ..gis.i18n import tr
 from ..gis.places import Locator
-from ..parameters import NUMERIC, POINTS, choice, column, layer, number, rule
+from ..parameters import POINTS, choice, column, layer, number, point_heights, rule
 
 KEYS = (
     "ATTITUDES",
@@ -19,6 +19,9 @@ KEYS = (
     "PLUNGE_FIELD",
     "KIND_FIELD",
     "HEIGHT_FIELD",
+    "HEIGHT_NULLS",
+    "POINT_HEIGHT_UNIT",
+    "UNDERGROUND",
     "DISTANCE",
     "RULE",
     "AXIS_TREND",
@@ -114,11 +117,11 @@ def attitude_layer(*, optional=False):
         column(
             "HEIGHT_FIELD",
             tr("Height of each attitude"),
-            tr("In the unit of heights. Where it is empty the DEM is read."),
+            tr("Above sea level. Where it is empty the DEM is read."),
             "ATTITUDES",
-            kind=NUMERIC,
             optional=True,
         ),
+        *point_heights(),
         rule(_attitudes_refusal),
     ]
 

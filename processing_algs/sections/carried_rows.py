@@ -8,6 +8,7 @@ from ..core.fault_blocks import parted
 from ..core.profile import axis_basis, to_plane
 from ..gis.columns import column_or_empty, numbers, value_rows
 from ..gis.dem import WGS84
+from ..gis.point_rows import read_heights, said_heights
 from ..gis.remarks import Notes
 from ..gis.schema import NOTICED
 from ..gis.vertices import vertices_with_heights
@@ -58,7 +59,7 @@ class Carrier:
         xyz = np.concatenate([shape for shape, _ in shapes]) if len(row) else np.zeros((0, 3))
         notes.add_where(~np.isin(np.arange(len(chunk)), row), "no_position", rejects=True)
         lon, lat = norths.wgs84_lonlat(self._projection, xyz[:, 0], xyz[:, 1])
-        elev = self._heights(chunk, row, xyz, lon, lat)
+        elev = self._heights(chunk, row, xyz, lon, lat, notes)
         lacking = np.bincount(row[np.isfinite(elev)], minlength=len(chunk)) == 0
         notes.add_where(lacking & ~notes.rejected, "dem_gap" if said.HEIGHTS == FROM_DEM else "no_height", rejects=True)
         towards, plunge, sigma = self._ways(chunk, row, lon, lat, notes)
@@ -88,13 +89,15 @@ class Carrier:
         tally.add(chunk.ids, notes)
         tally.add_outside(chunk.ids[outside])
 
-    def _heights(self, chunk, row, xyz, lon, lat):
+    def _heights(self, chunk, row, xyz, lon, lat, notes):
         """Heights of the vertices. Metres."""
-        said = self._said
+        said, about = self._said, said_heights(self._said)
         if said.HEIGHTS == FROM_Z:
-            return xyz[:, 2].copy()
+            return about.read(xyz[:, 2].copy(), len(xyz), ground=False).metres
         if said.HEIGHTS == FROM_FIELD:
-            return numbers(column_or_empty(chunk, said.HEIGHT_FIELD), len(chunk))[0][row] * self._along.metres
+            cells, column = column_or_empty(chunk, said.HEIGHT_FIELD), about.column()
+            column.add(cells)
+            return read_heights(cells, about, column, notes, ground=False)[row]
         return self._along.dem.sample(lon, lat, WGS84)
 
     def _ways(self, chunk, row, lon, lat, notes):

@@ -1,5 +1,6 @@
 """The planes that give crossings their apparent dips."""
 
+from collections import Counter
 from dataclasses import dataclass
 
 import numpy as np
@@ -7,9 +8,8 @@ import numpy as np
 from ..core import sections
 from ..core.attitudes import dip_direction
 from ..gis.attitude_columns import read_attitudes
-from ..gis.columns import chunks
 from ..gis.i18n import tr
-from ..gis.places import Locator
+from ..gis.point_rows import PointRows
 from ..gis.remarks import Notes, Tally
 from .shared import texts
 
@@ -39,24 +39,41 @@ class ContactPlanes:
         self._lon = self._lat = self._strike = self._dip = np.empty(0)
         self._group = np.empty(0, dtype=object)
 
-    def read(self, source, names, group_field, kinds, feedback):
+    def read(self, run, source, names, group_field, kinds):
         """Read the attitudes, planes of the wanted kinds alone; say what was noticed about them.
 
         A row that does not say its kind, or says it by a word that is not known, is taken as the first wanted kind.
         """
-        locator, tally = Locator(source.sourceCrs()), Tally()
+        locator, tally, unused = run.locator(source), Tally(), Counter()
+        looked = PointRows(run, source, locator, what="ATTITUDES", share=0.0)
         parts, default = [], (kinds or ["other_plane"])[0]
-        for chunk in chunks(source, feedback, stop=0.0):
+        for chunk in run.chunks(source, stop=0.0):
             notes = Notes(len(chunk))
             places, read = locator.places(chunk), read_attitudes(chunk, names, notes, kind_default=default)
+            looked.note_places(places, notes)
+            notes.add_where(np.isnan(places.lon), "no_position", rejects=True)
             tally.add(chunk.ids, notes)
-            use = ~notes.rejected & ~read.is_line & np.isfinite(places.lon)
+            good = ~notes.rejected
+            use = good & ~read.is_line
+            unused["lines"] += int((good & read.is_line).sum())
             if names.kind and kinds:
+                unused["kinds"] += int((use & ~np.isin(read.kind, kinds)).sum())
                 use &= np.isin(read.kind, kinds)
             group = np.array(texts(chunk, group_field), dtype=object)
             parts.append([part[use] for part in (places.lon, places.lat, read.strike, read.dip, group)])
         for line in tally.lines():
-            feedback.pushWarning(tr("Attitudes: {noticed}").format(noticed=line))
+            run.warn(tr("Attitudes: {noticed}").format(noticed=line))
+        if unused["lines"]:
+            run.say(
+                tr("Attitudes: {count} rows are lines, not planes, and were not used.").format(count=unused["lines"])
+            )
+        if unused["kinds"]:
+            run.say(
+                tr("Attitudes: {count} rows are of kinds that KINDS does not name, and were not used.").format(
+                    count=unused["kinds"]
+                )
+            )
+        looked.tell()
         if parts:
             self._lon, self._lat, self._strike, self._dip, self._group = (
                 np.concatenate(column) for column in zip(*parts, strict=True)

@@ -9,6 +9,7 @@ from qgis.core import Qgis, QgsCoordinateTransformContext, QgsProcessingExceptio
 
 from ..core.angles import compass_point, wrap360
 from ..drawing import section_layers as tables
+from ..drawing.literal import literal
 from ..drawing.section_layout import Page
 from ..gis.databases import connect, contents_of, count_rows, mark_as_ours, our_mark, tables_of
 from ..gis.i18n import tr
@@ -130,7 +131,7 @@ class Package:
             "units": lambda layer: tables.style_units(layer, self._colors),
         }
         present = {table.name.removeprefix(prefix) for table in written}
-        group = self._project.layerTreeRoot().addGroup(title)
+        group = self._project.layerTreeRoot().addGroup(literal(title))
         layers = {}
         for what, style in styles.items():
             if what in present:

@@ -11,7 +11,18 @@ from ..gis import wording
 from ..gis.i18n import tr
 from ..gis.places import Locator
 from ..gis.section_lines import section_space
-from ..parameters import ANY_GEOMETRY, NUMERIC, choice, column, dem, height_unit, layer, number, sink
+from ..parameters import (
+    ANY_GEOMETRY,
+    NUMERIC,
+    choice,
+    column,
+    dem,
+    height_unit,
+    layer,
+    number,
+    point_heights,
+    sink,
+)
 from .axes import axis_entries
 from .carried_rows import FIELDS, FROM_DEM, FROM_FIELD, FROM_Z, PROFILE_FIELDS, Carrier
 from .section_faults import fault_entries
@@ -96,9 +107,8 @@ class ProjectToSection(AgonicAlgorithm):
             ),
             *dem(tr("Heights of the ground."), optional=True),
             height_unit(),
-            column(
-                "HEIGHT_FIELD", tr("Height of each row"), tr("In the unit of heights."), kind=NUMERIC, optional=True
-            ),
+            column("HEIGHT_FIELD", tr("Height of each row"), tr("Above sea level."), optional=True),
+            *point_heights(),
             *fault_entries(),
             exaggeration(),
             *two_outputs(

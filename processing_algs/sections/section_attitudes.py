@@ -13,6 +13,7 @@ from ..drawing.section_layers import style_ticks
 from ..gis.attitude_columns import read_attitudes
 from ..gis.columns import value_rows
 from ..gis.i18n import tr
+from ..gis.point_rows import PLACE_SIGMA, PointRows, said_heights, station_sigma
 from ..gis.remarks import Notes
 from ..parameters import dem, height_unit, number, report
 from .attitude_block import Carrying, attitude_layer, carrying, fields_of
@@ -133,6 +134,9 @@ class SectionAttitudes(AgonicAlgorithm):
         along, how = Sections(said, run), Carrying.of(said)
         locator, tally = run.locator(source), SectionTally()
         onto = Landings(said, along, how)
+        looked = PointRows(run, source, locator, said_heights(said), said.HEIGHT_FIELD, ground=False)
+        if run.is_cancelled:
+            return {}
         with ExitStack() as stack:
             outs = along.outputs(source.fields(), FIELDS, (Qgis.WkbType.LineString, Qgis.WkbType.LineStringZ), tally)
             for out, _ in outs:
@@ -143,10 +147,13 @@ class SectionAttitudes(AgonicAlgorithm):
                 nowhere = np.isnan(places.lon)
                 notes.add_where(nowhere, "no_position", rejects=True)
                 attitudes = read_attitudes(chunk, names, notes)
+                looked.note_places(places, notes)
+                elev = onto.heights(chunk, places, looked, notes)
                 landed = onto.carry(places, attitudes, notes, run)
                 if landed is None:
                     break
-                onto.write(outs, chunk, places, attitudes, notes, landed, tally)
+                onto.write(outs, chunk, elev, attitudes, notes, landed, tally)
+        looked.tell(far=True)
         for out, map_space in outs:
             style = _style_map if map_space else style_ticks
             run.style(out, lambda made, style=style: style(made, how.reach))
@@ -167,7 +174,7 @@ class Landings:
 
     def __init__(self, said, along, how):
         self._along, self._how = along, how
-        self._height_field, self._tick, self._ve = said.HEIGHT_FIELD, said.TICK, said.VE
+        self._tick, self._ve = said.TICK, said.VE
         self._on_map = OnMap(along.crs)
 
     def carry(self, places, attitudes, notes, run):
@@ -187,11 +194,10 @@ class Landings:
             parts.append((place, one))
         return _joined(parts)
 
-    def write(self, outs, chunk, places, attitudes, notes, landed, tally):
+    def write(self, outs, chunk, elev, attitudes, notes, landed, tally):
         """Write where the attitudes of a chunk landed, and those that cannot be used; count all."""
         row = landed.row
         bad = np.flatnonzero(notes.rejected)
-        elev = self._heights(chunk, places, np.unique(row))
         own, seen, lnotes = self._seen(attitudes, elev, landed, notes)
         good = ~lnotes.rejected
         known = np.where(good, 1.0, np.nan)
@@ -231,16 +237,16 @@ class Landings:
         ours = value_rows(FIELDS, columns)
         return [[*chunk.attributes[one], *values] for one, values in zip(row, ours, strict=True)]
 
-    def _heights(self, chunk, places, rows):
-        """Heights of the rows that are needed, NaN elsewhere, shape (n,): their own, else the ground's."""
-        elev = np.full(len(chunk), np.nan)
-        given = chunk.column(self._height_field)
-        if given is not None:
-            elev[rows] = given[rows] * self._along.metres
-        without = rows[np.isnan(elev[rows])]
-        if self._along.dem is not None and len(without):
-            elev[without] = self._along.heights_at(places.lon[without], places.lat[without])
-        return elev
+    def heights(self, chunk, places, looked, notes):
+        """Heights of the rows, shape (n,): their own, else the ground's."""
+        elev = looked.heights(chunk, notes)
+        if self._along.dem is None:
+            return elev
+        ground = self._along.heights_at(places.lon, places.lat)
+        if looked.has_heights:
+            slope = self._along.dem.slope(places.lon, places.lat, PLACE_SIGMA)
+            looked.note_off_ground(elev, ground, station_sigma(slope), notes)
+        return np.where(np.isnan(elev), ground, elev)
 
     def _seen(self, attitudes, elev, landed, notes):
         """Heights on the section, angles seen there, and what was noticed, of each landing."""

@@ -208,5 +208,5 @@ def _planes(said, run):
     if said.ATTITUDES is not None:
         source = run.source(said.ATTITUDES)
         names = AttitudeFields.find(source.fields(), strike=said.STRIKE_FIELD, dip=said.DIP_FIELD)
-        planes.read(source, names, said.GROUP_FIELD, _kinds(said), run.feedback)
+        planes.read(run, source, names, said.GROUP_FIELD, _kinds(said))
     return planes

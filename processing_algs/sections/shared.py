@@ -7,7 +7,6 @@ from ..core import sections
 from ..core.cells import is_empty, text_of
 from ..core.errors import FieldDataError
 from ..core.norths import WGS84
-from ..gis.dem import UNITS
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
 from ..gis.places import Locator
@@ -146,8 +145,6 @@ class Sections:
     found : SectionLines
     lines : list of SectionLine
     dem : Dem or None
-    metres : float
-        In one unit of the heights that fields hold.
     stations : callable
         Distances at which the ground along a section is read: :meth:`Stations.at`.
 
@@ -163,7 +160,6 @@ class Sections:
         self.source = run.source(said.SECTION)
         self.crs = self.source.sourceCrs()
         self.dem = run.dem(said.DEM) if feedback is None else said.DEM
-        self.metres = UNITS.get(said.HEIGHT_UNIT, 1.0)
         self.stations = Stations(self.dem).at
         self.found = self._read()
         self.lines = self.found.lines

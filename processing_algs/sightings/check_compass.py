@@ -9,6 +9,7 @@ from ..base import AgonicAlgorithm
 from ..core import compass_check
 from ..core.angles import difference
 from ..core.cells import is_empty, text_of
+from ..core.rings import RUN
 from ..gis.columns import column_or_empty
 from ..gis.i18n import tr
 from ..gis.north_block import NorthBlock
@@ -46,6 +47,8 @@ COMPASS_FIELDS = [
     "sig_drift",
     "first_date",
     "last_date",
+    "ring_set",
+    "decl_from",
     "status",
     "code",
     "remark",
@@ -71,6 +74,8 @@ class Sights:
     sigma_decl : ndarray
         Units: degrees.
     year : ndarray
+    ring_stated : ndarray of bool
+        Whether somebody stated the ring setting.
     """
 
     chunk: object
@@ -80,6 +85,7 @@ class Sights:
     decl: np.ndarray
     sigma_decl: np.ndarray
     year: np.ndarray
+    ring_stated: np.ndarray
 
 
 class CheckCompass(AgonicAlgorithm):
@@ -158,9 +164,10 @@ class CheckCompass(AgonicAlgorithm):
     def work(self, said, run):
         """Run."""
         source, lines = run.source(said.INPUT), KnownLines(said, run)
-        north, reader = NorthBlock(said, lines.locator), BearingReader(said)
-        for chunk in run.chunks(source, fields=north.fields, start=5.0, stop=10.0):
-            north.survey(chunk)
+        north = NorthBlock(said, lines.locator)
+        reader = BearingReader(said, north)
+        for chunk in run.chunks(source, geometry=False, start=5.0, stop=10.0):
+            north.survey(chunk, lines.ends(chunk, Notes(len(chunk)))[0])
         if not run.is_cancelled:
             north.refuse_undated()
         parts = [self._sights(chunk, lines, north, reader, said) for chunk in run.chunks(source, start=10.0, stop=60.0)]
@@ -180,10 +187,10 @@ class CheckCompass(AgonicAlgorithm):
             nowhere = QgsCoordinateReferenceSystem()
             with run.output(said.COMPASSES, nowhere, COMPASS_FIELDS, geometry=Qgis.WkbType.NoGeometry) as table:
                 table.add_columns([QgsGeometry()] * len(compasses["compass"]), compasses)
-        self._say(run, compasses, north)
+        self._say(run, compasses, [*reader.warnings(), *north.warnings()])
         if said.REPORT and not run.is_cancelled:
             sigmas = [said.SIGMA_BEARING, said.POINT_SIGMA]
-            write_report(run.file(said.REPORT), out.tally, compasses, north, sigmas)
+            write_report(run.file(said.REPORT), out.tally, compasses, north, sigmas, reader.warnings())
         return out.counts
 
     def _sights(self, chunk, lines, north, reader, said):
@@ -220,7 +227,8 @@ class CheckCompass(AgonicAlgorithm):
             "read_date": corrected.read_date,
         }
         decl = north.known_declination(chunk, here, corrected.decl)
-        return Sights(chunk, notes, names, columns, decl, corrected.sigma, north.years(chunk))
+        stated = (corrected.ring_from != RUN) | (said.RING_SET != 0.0) | said.named("RING_SET")
+        return Sights(chunk, notes, names, columns, decl, corrected.sigma, north.years(chunk), stated)
 
     # -- compasses ----------------------------------------------------------------------------------------------------
 
@@ -236,6 +244,9 @@ class CheckCompass(AgonicAlgorithm):
             for name in ("decl", "sigma_decl", "year")
         )
         dates = [date for part in parts for date in part.columns["read_date"]]
+        ring = np.concatenate([part.columns["ring_set"] for part in parts]) if parts else np.empty(0)
+        stated = np.concatenate([part.ring_stated for part in parts]) if parts else np.empty(0, dtype=bool)
+        sources = np.array([name for part in parts for name in part.columns["decl_from"]], dtype=object)
         off, sigma = together["to_add"], together["sig_add"]
         found = dict.fromkeys(names.tolist())
         notes, columns = Notes(len(found)), {name: [] for name in COMPASS_FIELDS[:-3]}
@@ -260,6 +271,7 @@ class CheckCompass(AgonicAlgorithm):
             known_dates = [dates[one] for one in used if dates[one] is not None]
             cells = [name or None, len(own), index.count, index.error, index.sigma, index.spread, index.drift]
             cells += [index.drift_sigma, min(known_dates, default=None), max(known_dates, default=None)]
+            cells += [_one_ring(ring[used], stated[used]), _sources(sources[used])]
             for held, cell in zip(columns.values(), cells, strict=True):
                 held.append(cell)
         self._hand_back(parts, apart, slips, far, scatter)
@@ -301,8 +313,8 @@ class CheckCompass(AgonicAlgorithm):
             )
 
     @staticmethod
-    def _say(run, columns, north):
-        for _, sentence in north.warnings():
+    def _say(run, columns, warnings):
+        for _, sentence in warnings:
             run.warn(sentence)
         for name, error, sigma in zip(columns["compass"], columns["index_err"], columns["sig_index"], strict=True):
             if not np.isnan(error):
@@ -318,6 +330,17 @@ def _names(chunk, field):
     cells = column_or_empty(chunk, field)
     nameless = np.array([is_empty(cell) for cell in cells], dtype=bool)
     return ["" if empty else text_of(cell) for cell, empty in zip(cells, nameless, strict=True)], nameless
+
+
+def _one_ring(ring, stated):
+    """The ring setting of a check, None where nobody stated one, or where readings had different ones."""
+    known = np.unique(np.round(ring[np.isfinite(ring)], 2))
+    return float(known[0]) if len(known) == 1 and stated.all() else None
+
+
+def _sources(names):
+    """Where the declinations of a check are from."""
+    return "; ".join(sorted({name for name in names if name})) or None
 
 
 def _array(column):

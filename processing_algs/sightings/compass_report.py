@@ -7,7 +7,7 @@ from ..gis.noticed import counts, noticed
 from ..gis.report import Report
 
 
-def write_report(path, tally, compasses, north, sigmas):
+def write_report(path, tally, compasses, north, sigmas, warnings):
     """Write what the compasses show.
 
     Parameters
@@ -19,6 +19,8 @@ def write_report(path, tally, compasses, north, sigmas):
     north : NorthBlock
     sigmas : list of float
         1-sigma of a reading in degrees and of a known point in metres.
+    warnings : list of (str, str)
+        Codes and sentences about the bearings of the run.
     """
     report = Report(tr("Compasses held against known lines"))
     report.heading(tr("Compasses"))
@@ -43,7 +45,7 @@ def write_report(path, tally, compasses, north, sigmas):
     )
     report.table(head, [["" if cell is None else cell for cell in row] for row in rows])
     counts(report, tally)
-    noticed(report, tally, north.warnings())
+    noticed(report, tally, [*warnings, *north.warnings()])
     report.heading(tr("How it was done"))
     report.paragraph(
         tr(

@@ -8,6 +8,8 @@ from ..core.places import places_at
 from ..gis.columns import column_or_empty, numbers
 from ..gis.i18n import tr
 from ..gis.places import Locator
+from ..gis.point_rows import PointRows
+from ..gis.remarks import Notes
 from ..parameters import POINTS, column, crs, layer, rule
 from .shared import nowhere
 
@@ -103,20 +105,24 @@ class KnownLines:
 
     def __init__(self, said, run):
         self.locator, self._said = Locator(_crs(said)), said
-        self._places, self._twice = {}, set()
+        self._places, self._twice, self._doubts = {}, set(), {}
         if said.POINTS is not None:
-            self._read(run.chunks(run.source(said.POINTS), stop=5.0))
+            self._read(run, run.source(said.POINTS))
 
-    def _read(self, chunks):
-        for chunk in chunks:
-            places = self.locator.places(chunk)
+    def _read(self, run, source):
+        looked = PointRows(run, source, run.locator(source), what="POINTS")
+        for chunk in run.chunks(source, stop=5.0):
+            places, notes = self.locator.places(chunk), Notes(len(chunk))
+            looked.note_places(places, notes)
             names = column_or_empty(chunk, self._said.POINT_FIELD)
-            for name, x, y in zip(names, places.x, places.y, strict=True):
+            for row, (name, x, y) in enumerate(zip(names, places.x, places.y, strict=True)):
                 if is_empty(name) or np.isnan(x):
                     continue
                 place = float(x), float(y)
+                self._doubts.setdefault(text_of(name), notes.found.get(row, {}))
                 if self._places.setdefault(text_of(name), place) != place:
                     self._twice.add(text_of(name))
+        looked.tell()
 
     def ends(self, chunk, notes):
         """Where the lines of a chunk start and end; rows whose ends are not known are rejected.
@@ -134,7 +140,7 @@ class KnownLines:
         if self._said.FROM_FIELD:
             found = [self._named(chunk, self._said[key], notes) for key in ("FROM_FIELD", "TO_FIELD")]
         else:
-            found = [self._counted(chunk, keys) for keys in (BY_COORDINATES[:2], BY_COORDINATES[2:4])]
+            found = [self._counted(chunk, keys, notes) for keys in (BY_COORDINATES[:2], BY_COORDINATES[2:4])]
         here, there = (places_at(self.locator.projection, *pair) for pair in found)
         lost = np.isnan(here.lon) | np.isnan(there.lon)
         notes.add_where(lost & ~notes.rejected, "no_position", rejects=True)
@@ -150,7 +156,16 @@ class KnownLines:
                 notes.add(row, "point_unknown", rejects=True, value=name)
             else:
                 x[row], y[row] = self._places[name]
+                for one in self._doubts[name].values():
+                    notes.add(row, one.code, rejects=False, **one.values)
         return x, y
 
-    def _counted(self, chunk, keys):
-        return [numbers(chunk.column(self._said[key]), len(chunk))[0] for key in keys]
+    def _counted(self, chunk, keys, notes):
+        columns = []
+        for key in keys:
+            name = self._said[key]
+            values, bad = numbers(chunk.column(name), len(chunk))
+            for row in np.flatnonzero(bad).tolist():
+                notes.add(row, "no_coordinate", value=column_or_empty(chunk, name)[row], column_name=name)
+            columns.append(values)
+        return columns

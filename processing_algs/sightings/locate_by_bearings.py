@@ -4,18 +4,29 @@ import numpy as np
 from qgis.core import Qgis, QgsGeometry, QgsProcessingException, QgsWkbTypes
 
 from ..base import AgonicAlgorithm
-from ..core import norths
+from ..core import fixes, norths
 from ..gis.columns import Chunk
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
 from ..gis.north_block import NorthBlock
 from ..gis.places import Locator
-from ..gis.remarks import Notes, Tally
+from ..gis.remarks import Notes, Tally, run_warning
 from ..gis.schema import NOTICED
 from ..gis.sight_columns import BearingReader
-from ..parameters import NUMERIC, POINTS, TABLE, bearing_notation, choice, column, layer, sink
+from ..parameters import POINTS, TABLE, bearing_notation, choice, column, dem, flag, height_unit, layer, sink
 from ..parameters import norths as north_entries
-from .bearing_rays import ELLIPSE, OBSERVER, TARGET, elevations, groups_of, judge, landmarks, locate, stations
+from .bearing_rays import (
+    ELLIPSE,
+    OBSERVER,
+    TARGET,
+    elevations,
+    groups_of,
+    judge,
+    landmarks,
+    locate,
+    stations,
+    unseen_turns,
+)
 from .shared import angle_means, bearing, eye_height, nowhere, refraction, sigma_angle, sigma_bearing
 
 FIELDS = ["group", "n_rays", "crossing", "rms", *ELLIPSE, "turn", "sig_turn", "elev", "sig_elev", *NOTICED]
@@ -104,17 +115,19 @@ class LocateByBearings(AgonicAlgorithm):
             column(
                 "LANDMARK_HEIGHT_FIELD",
                 tr("Height of the landmark"),
-                tr("Metres, of the point that was sighted. Left empty: the third coordinate, where there is one."),
+                tr("Of the point that was sighted. Left empty: the third coordinate, where there is one."),
                 "LANDMARKS",
-                kind=NUMERIC,
                 optional=True,
                 advanced=True,
             ),
             *north_entries(
                 height_help=tr(
-                    "Metres above sea level. For a target: of the ground at the station; left empty, the points' own z."
+                    "Above sea level. For a target: of the ground at the station; left empty, the points' own z, else "
+                    "the DEM's."
                 )
             ),
+            *dem(tr("For a target: heights of the ground at stations that have none of their own."), optional=True),
+            height_unit(),
             *bearing_notation(),
             eye_height(least=0.0, most=1000.0, advanced=True),
             sigma_bearing(tr("Uncertainty of a bearing"), least=0.01, most=30.0),
@@ -123,6 +136,15 @@ class LocateByBearings(AgonicAlgorithm):
                 tr("Curvature of a ray of light over that of the Earth; 0.13 is usual over land by day, 0 for none."),
                 least=-1.0,
                 most=1.0,
+            ),
+            flag(
+                "SOLVE_TURN",
+                tr("Solve for a turn of all bearings to a target"),
+                tr(
+                    "Moves the place to where all bearings agree if they are all turned by as much. Otherwise such a "
+                    "turn is only reported. An observer's turn is solved anyway, from three landmarks on."
+                ),
+                advanced=True,
             ),
             sink(
                 "OUTPUT", tr("Places"), tr("A point for each group, with its error ellipse, the turn and the height.")
@@ -188,9 +210,13 @@ class LocateByBearings(AgonicAlgorithm):
         north.survey(chunk)
         north.refuse_undated()
         notes = Notes(len(chunk))
-        azimuth = BearingReader(said).read(chunk, said.BEARING_FIELD, notes)
+        reader = BearingReader(said, north)
+        azimuth = reader.read(chunk, said.BEARING_FIELD, notes)
         elevation = elevations(chunk, said, notes)
-        known = landmarks(chunk, said, run, notes) if said.FIND == OBSERVER else stations(chunk, locator, said, notes)
+        if said.FIND == OBSERVER:
+            known = landmarks(chunk, said, run, notes)
+        else:
+            known = stations(chunk, locator, north, run.dem(said.DEM), said, notes)
         names, members = groups_of(chunk, said.GROUP_FIELD, notes)
         found = locate(chunk, known, azimuth, elevation, notes, members, locator, shapes, said, run)
         if run.is_cancelled:
@@ -198,7 +224,9 @@ class LocateByBearings(AgonicAlgorithm):
         about = Notes(len(names))
         judge(about, found, chunk, members, angles=bool(said.ANGLE_FIELD))
         columns = found.values | {"group": names, "n_rays": [len(rows) for rows in found.rows]} | about.columns()
-        kind = Qgis.WkbType.PointZ if said.ANGLE_FIELD else Qgis.WkbType.Point
+        # A height that is not known is never 0: one such place, and no point has a z.
+        lost = np.isnan(columns["elev"]) & ~np.isnan(columns["lon"])
+        kind = Qgis.WkbType.PointZ if said.ANGLE_FIELD and not lost.any() else Qgis.WkbType.Point
         with run.output(said.OUTPUT, crs, FIELDS, geometry=kind) as out:
             out.add_columns(_points(shapes, columns, kind), columns)
             out.count(np.arange(1, len(names) + 1), about)
@@ -218,7 +246,8 @@ class LocateByBearings(AgonicAlgorithm):
             of_rays.add(chunk.ids, found.notes)
         for line in of_rays.lines():
             run.warn(tr("Sights: {line}").format(line=line))
-        for _, sentence in found.north.warnings():
+        warnings = [*map(run_warning, unseen_turns(names, found)), *reader.warnings(), *found.north.warnings()]
+        for _, sentence in warnings:
             run.warn(sentence)
         return out.counts
 
@@ -244,11 +273,8 @@ def _points(shapes, columns, kind):
 
 def _ellipse(shapes, columns, row):
     """Outline of an error ellipse."""
-    around = np.radians(np.arange(0.0, 360.0, 360.0 / CORNERS))
-    long_axis = np.radians(columns["ell_azim"][row])
-    along, across = columns["semi_major"][row] * np.cos(around), columns["semi_minor"][row] * np.sin(around)
-    east = along * np.sin(long_axis) + across * np.cos(long_axis)
-    north = along * np.cos(long_axis) - across * np.sin(long_axis)
+    axes = (columns[name][row] for name in ("semi_major", "semi_minor", "ell_azim"))
+    east, north = fixes.ellipse_outline(*axes, CORNERS)
     ring = norths.from_local(east, north, columns["lon"][row], columns["lat"][row])
     area = shapes.polygon(*ring, np.zeros(CORNERS))
     area.get().dropZValue()

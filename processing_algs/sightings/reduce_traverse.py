@@ -11,6 +11,7 @@ from ..gis.north_block import NorthBlock
 from ..gis.places import Locator
 from ..gis.remarks import Notes, Tally
 from ..gis.schema import NOTICED
+from ..gis.sight_columns import BearingReader
 from ..parameters import TABLE, bearing_notation, choice, column, crs, layer, norths, number, place, report, sink, text
 from .shared import angle_means, nowhere, refraction, sigma_angle, sigma_bearing
 from .traverse_legs import HORIZONTAL, SLOPE, known_places, read_legs
@@ -253,9 +254,10 @@ class ReduceTraverse(AgonicAlgorithm):
         if not features:
             raise QgsProcessingException(tr("There is no leg in the table."))
         notes = Notes(len(features))
-        legs = read_legs(Chunk(features, source.fields()), said, notes)
-        known, centre = known_places(said, run, legs, locator, on)
         north = NorthBlock(said, locator)
+        reader = BearingReader(said, north)
+        legs = read_legs(Chunk(features, source.fields()), reader, said, notes)
+        known, centre = known_places(said, run, legs, locator, on)
         north.survey(legs.chunk)
         north.refuse_undated()
         solved = solve(legs, said, north, locator, known, centre, notes)
@@ -275,7 +277,7 @@ class ReduceTraverse(AgonicAlgorithm):
             with run.output(said.LEGS, source, LEG_FIELDS, geometry=kind, crs=on) as lines:
                 columns = leg_columns(legs, solved, notes)
                 lines.add(legs.chunk, columns, notes, _lines(legs, solved, shapes, notes, flat))
-        warnings = [*warnings_of(legs, solved, said), *north.warnings()]
+        warnings = [*warnings_of(legs, solved, said), *reader.warnings(), *north.warnings()]
         for _, sentence in warnings:
             run.warn(sentence)
         if said.REPORT and not run.is_cancelled:

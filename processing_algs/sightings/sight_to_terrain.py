@@ -11,16 +11,24 @@ from ..core.bearings import read_vertical_angles
 from ..core.norths import from_local
 from ..drawing.sight_layers import style_rays, style_sighted
 from ..gis.columns import numbers
-from ..gis.dem import UNITS, WGS84
+from ..gis.dem import WGS84
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
 from ..gis.north_block import NorthBlock
 from ..gis.places import Locator
+from ..gis.point_rows import PLACE_SIGMA, note_off_ground, station_sigma
 from ..gis.remarks import Notes, Tally
 from ..gis.sight_columns import BearingReader
 from ..gis.sight_ground import SightGround
 from ..parameters import POINTS, bearing_notation, column, dem, height_unit, layer, norths, number, sink
-from .shared import angle_means, bearing, eye_height, refraction, sigma_angle, sigma_bearing
+from .shared import (
+    angle_means,
+    bearing,
+    eye_height,
+    refraction,
+    sigma_angle,
+    sigma_bearing,
+)
 
 FIELDS = [
     "azim_read",
@@ -45,7 +53,6 @@ FIELDS = [
 ]
 CHUNK = 2000  # sights; at this size a cancel acts within a second
 VERTEX = 500.0  # metres between the vertices of a drawn ray, which bends a little
-FAR_OFF = 30.0  # metres between a station's height and the DEM from which on another unit is suspected
 NEAR = 2.0  # cells
 
 
@@ -92,11 +99,7 @@ class SightToTerrain(AgonicAlgorithm):
             angle_means(tr("What the vertical angle is (choose one)"), ""),
             *dem(tr("Heights of the ground that the sights meet.")),
             height_unit(),
-            *norths(
-                height_help=tr(
-                    "Height of the ground at the station, in the unit of heights; where it is empty, that of the DEM."
-                )
-            ),
+            *norths(height_help=tr("Height of the ground at the station; where it is empty, that of the DEM.")),
             eye_height(least=0.0),
             column(
                 "EYE_FIELD",
@@ -147,7 +150,8 @@ class SightToTerrain(AgonicAlgorithm):
         """Run."""
         source, ground = run.source(said.INPUT), run.dem(said.DEM)
         locator, shapes = run.locator(source), MapShapes(source.sourceCrs())
-        north, reader = NorthBlock(said, locator), BearingReader(said)
+        north = NorthBlock(said, locator)
+        reader = BearingReader(said, north)
         for chunk in run.chunks(source, fields=north.fields, stop=5.0):
             north.survey(chunk)
         if not run.is_cancelled:
@@ -166,7 +170,7 @@ class SightToTerrain(AgonicAlgorithm):
                 points.add(chunk, columns, notes, _points(shapes, sights))
                 if lines:
                     lines.add(chunk, columns, notes, _lines(shapes, sights))
-        for _, sentence in north.warnings():
+        for _, sentence in [*reader.warnings(), *north.warnings()]:
             run.warn(sentence)
         run.style(points, style_sighted)
         if lines:
@@ -180,8 +184,8 @@ class SightToTerrain(AgonicAlgorithm):
         azimuth = reader.read(chunk, said.BEARING_FIELD, notes)
         elevation = self._elevation(chunk, said, notes)
         notes.add_where(np.isnan(places.lon) & ~notes.rejected, "no_position", rejects=True)
+        eye = self._eye(chunk, places, ground, north, said, notes)
         corrected = north.correct(chunk, places, azimuth, ~notes.rejected, notes)
-        eye = self._eye(chunk, places, ground, said, notes)
         going = np.flatnonzero(~notes.rejected)
         sigma, bend = said.SIGMA_ANGLE, said.REFRACTION
         found = rays.sight_ground(
@@ -203,7 +207,8 @@ class SightToTerrain(AgonicAlgorithm):
         self._note(notes, ground, places, how, grazing, (reach, low, high, end))
         gone = np.where(notes.rejected, np.nan, 1.0)
         reach = reach * gone
-        tilt = np.radians(elevation)
+        sig_bearing = np.hypot(said.SIGMA_BEARING, corrected.sigma)
+        sig_across, sig_elev = rays.sight_sigmas(reach, elevation, sig_bearing, sigma)
         columns = {
             "azim_read": azimuth * gone,
             "decl": corrected.decl * gone,
@@ -215,8 +220,8 @@ class SightToTerrain(AgonicAlgorithm):
             "range_lo": low * gone,
             "range_hi": high * gone,
             "elev": eye + rays.rise(reach, elevation, bend),
-            "sig_across": reach * np.radians(np.hypot(said.SIGMA_BEARING, corrected.sigma)),
-            "sig_elev": reach * np.radians(sigma) / np.cos(tilt) ** 2,
+            "sig_across": sig_across,
+            "sig_elev": sig_elev,
             "curv_refr": rays.curvature_and_refraction(reach, bend),
             "decl_from": notes.kept(corrected.decl_from),
             "read_date": notes.kept(corrected.read_date),
@@ -231,20 +236,18 @@ class SightToTerrain(AgonicAlgorithm):
         return read_vertical_angles(chunk.column(field), means, notes, needed=True)
 
     @staticmethod
-    def _eye(chunk, places, dem, said, notes):
+    def _eye(chunk, places, dem, north, said, notes):
         """Heights of the eyes; rows without one are rejected."""
         above, bad = numbers(chunk.column(said.EYE_FIELD), len(chunk))
         above = np.where(np.isnan(above) | bad | (above < 0.0), said.EYE_HEIGHT, above)
         ground = dem.sample(places.lon, places.lat, WGS84)
         notes.add_where(np.isnan(ground) & ~notes.rejected, "dem_gap", rejects=True)
-        own, bad = numbers(chunk.column(said.HEIGHT_FIELD), len(chunk))
-        own = np.where(bad, np.nan, own) * UNITS.get(said.HEIGHT_UNIT, 1.0)
-        off = own - ground
+        own = north.heights(chunk, notes)
         eye = np.where(np.isnan(own), ground, own) + above
         below = (eye < ground - 1e-6) & ~notes.rejected
         notes.add_where(below, "below_ground", rejects=True, value=np.round(ground - eye, 1))
-        far = (np.abs(off) > FAR_OFF) & ~notes.rejected
-        notes.add_where(far, "height_off_dem", rejects=False, value=np.round(off), guess=np.full(len(chunk), ""))
+        slope = dem.slope(places.lon, places.lat, PLACE_SIGMA)
+        note_off_ground(own, ground, station_sigma(slope), north.say.heights, notes)
         return eye
 
     @staticmethod
@@ -268,8 +271,7 @@ class SightToTerrain(AgonicAlgorithm):
 def _points(shapes, sights):
     """Where the sights meet the ground, no geometry where they do not."""
     places, azimuth, eye, elevation, reach, _, bend = sights
-    turn = np.radians(azimuth)
-    x, y = shapes.xy(*from_local(reach * np.sin(turn), reach * np.cos(turn), places.lon, places.lat))
+    x, y = shapes.xy(*from_local(*rays.laid_off(azimuth, reach), places.lon, places.lat))
     z = eye + rays.rise(reach, elevation, bend)
     known = np.isfinite(x) & np.isfinite(y) & np.isfinite(z)
     return [
@@ -281,13 +283,13 @@ def _points(shapes, sights):
 def _lines(shapes, sights):
     """The rays, to where they end, no geometry where there is none."""
     places, azimuth, eye, elevation, _, end, bend = sights
-    turn, found = np.radians(azimuth), []
+    found = []
     for row, far in enumerate(end.tolist()):
         if not far > 0.0:  # NaN too
             found.append(QgsGeometry())
             continue
         distance = np.linspace(0.0, far, max(int(np.ceil(far / VERTEX)), 1) + 1)
-        east, north = distance * np.sin(turn[row]), distance * np.cos(turn[row])
+        east, north = rays.laid_off(azimuth[row], distance)
         height = eye[row] + rays.rise(distance, elevation[row], bend)
         found.append(shapes.line(*from_local(east, north, places.lon[row], places.lat[row]), height))
     return found

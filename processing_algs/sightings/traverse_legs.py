@@ -5,12 +5,12 @@ from dataclasses import dataclass
 import numpy as np
 from qgis.core import QgsCoordinateTransform, QgsProcessingException
 
-from ..core import norths, rays
+from ..core import norths, traverse
 from ..core.bearings import read_vertical_angles
 from ..core.cells import is_empty, text_of
-from ..gis.columns import Chunk, column_or_empty, numbers
+from ..core.number_columns import LIMITS, CommaVotes, read_numbers
+from ..gis.columns import Chunk, column_or_empty
 from ..gis.i18n import tr
-from ..gis.sight_columns import BearingReader
 
 SLOPE, HORIZONTAL = "slope", "horizontal"
 
@@ -45,7 +45,7 @@ class Legs:
     rise_variance: np.ndarray
 
 
-def read_legs(chunk, said, notes):
+def read_legs(chunk, reader, said, notes):
     """Read the legs; rows that are none are rejected."""
     names = {}
     ends = [
@@ -61,7 +61,6 @@ def read_legs(chunk, said, notes):
     start, end = ends
     notes.add_where((start < 0) | (end < 0), "no_station", rejects=True)
     notes.add_where((start == end) & ~notes.rejected, "same_station", rejects=True)
-    reader = BearingReader(said)
     fore, back = (reader.read(chunk, said[key], notes, may_be_empty=True) for key in ("FORE_FIELD", "BACK_FIELD"))
     for row in np.flatnonzero(np.isnan(fore) & np.isnan(back) & ~notes.rejected):
         notes.add(row, "null_value", rejects=True, column="azimuth")
@@ -73,8 +72,15 @@ def _lengths(chunk, said, notes):
     """Horizontal length and rise of the legs."""
     count = len(chunk)
     field = said.DISTANCE_FIELD
-    distance, _ = numbers(chunk.column(field), count)
-    notes.add_where(~(distance > 0.0), "no_distance", rejects=True, value=_written(chunk, field))
+    cells = chunk.column(field)
+    votes = CommaVotes()
+    votes.add(cells)
+    most = LIMITS["distance"][1] / said.METRES_PER_UNIT
+    read = read_numbers(cells, count, votes.decimal, (0.0, most))
+    distance = read.values
+    for row in np.flatnonzero(read.unclear).tolist():
+        notes.add(row, "comma_unclear", column="distance", value=cells[row])
+    notes.add_where(~(distance > 0.0) & ~read.unclear, "no_distance", rejects=True, value=_written(chunk, field))
     distance = np.where(distance > 0.0, distance, np.nan) * said.METRES_PER_UNIT
     field, means = said.ANGLE_FIELD, said.ANGLE_MEANS
     if not field:
@@ -83,12 +89,14 @@ def _lengths(chunk, said, notes):
     slope = said.DISTANCE_MEANS == SLOPE
     if slope:
         notes.add_where(np.isnan(up) & ~notes.rejected, "no_slope", rejects=False)
-    tilt = np.radians(np.nan_to_num(up))
-    length = distance * np.cos(tilt) if slope else distance
-    share = said.SIGMA_DISTANCE / 100.0
-    of_angle = length * np.radians(said.SIGMA_ANGLE) / np.cos(tilt) ** 2
-    variance = of_angle**2 + (share * length * np.tan(tilt)) ** 2
-    return length, rays.rise(length, up, said.REFRACTION), variance
+    return traverse.leg_lengths(
+        distance,
+        up,
+        along_slope=slope,
+        sigma_distance=said.SIGMA_DISTANCE / 100.0,
+        sigma_angle=said.SIGMA_ANGLE,
+        refraction=said.REFRACTION,
+    )
 
 
 def known_places(said, run, legs, locator, crs):

@@ -83,6 +83,7 @@ def columns_of(said, run, source):
             kind_default=kind_default,
             polarity_words=said.POLARITY_WORDS,
             null_values=said.NULL_VALUES,
+            letters=said.COMPASS_LETTERS,
         ),
         variant=said.VARIANT,
     )

@@ -12,7 +12,7 @@ from ..gis.attitude_columns import AttitudeFields
 from ..gis.crs import to_pyproj
 from ..gis.i18n import tr
 from ..gis.remarks import Notes
-from ..parameters import POINTS, choice, column, crs, flag, layer, null_values, number, sink, words
+from ..parameters import POINTS, choice, column, compass_letters, crs, flag, layer, null_values, number, sink, words
 from .attitude_rows import NOTATION_OF, added_fields, columns_of, symbols
 from .shared import style_file
 
@@ -93,6 +93,7 @@ class StyleAttitudes(AgonicAlgorithm):
                 tr("CRS whose grid north grid azimuths are counted from. Left empty: the layer's own."),
                 advanced=True,
             ),
+            compass_letters(advanced=True),
             null_values(tr("Only for azimuth and dip.")),
         ]
 

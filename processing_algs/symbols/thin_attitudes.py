@@ -10,6 +10,7 @@ from qgis.core import QgsProcessingException
 
 from ..base import AgonicAlgorithm
 from ..core.cells import text_of
+from ..core.number_columns import numbers
 from ..core.symbol_numbers import KIND_OF
 from ..core.thinning import plot_scales, ranks
 from ..core.words import KINDS, read_kinds
@@ -231,14 +232,20 @@ class ThinAttitudes(AgonicAlgorithm):
         parts = []
         for chunk in run.chunks(source, stop=30.0):
             places = locator.places(chunk)
-            priority = chunk.column(priority_field)
-            none = np.full(len(chunk), np.nan)
+            priority, bad = numbers(chunk.column(priority_field), len(chunk))
+            if bad.any():
+                raise QgsProcessingException(
+                    tr("PRIORITY_FIELD: {value} is no number.").format(
+                        value=chunk.column(priority_field)[np.flatnonzero(bad)[0]]
+                    )
+                )
+            status = column_or_empty(chunk, heeded.get(STATUS))
             parts.append(
                 (
                     places.lon,
                     places.lat,
-                    column_or_empty(chunk, heeded.get(STATUS)) == "rejected",
-                    none if priority is None else -priority,
+                    np.array([cell == "rejected" for cell in status], dtype=bool),
+                    -priority,
                     _places_in_order(chunk, heeded, order),
                     [crc32("\x1f".join(str(row[index]) for index in own).encode()) for row in chunk.attributes],
                 )

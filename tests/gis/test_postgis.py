@@ -200,3 +200,13 @@ def test_a_lock_is_not_waited_for_without_end(points, table, postgis, agonic, mo
         other.stdin.close()
     assert postgis(f'SELECT count(*) FROM field."{name}"') == "5"
     assert staged(postgis) == "0"
+
+
+def test_columns_carry_their_meanings_as_comments(points, table, postgis, agonic):
+    name, destination = table
+    correct(points, destination, agonic)
+    found = postgis(
+        "SELECT col_description(c.oid, a.attnum) FROM pg_class c JOIN pg_attribute a ON a.attrelid = c.oid "
+        f"WHERE c.relname = '{name}' AND a.attname = 'dip_dir'"
+    )
+    assert "Azimuth toward which the plane dips" in str(found)

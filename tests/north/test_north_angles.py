@@ -126,3 +126,20 @@ def test_a_layer_without_crs_is_refused(make_points, run):
     layer = make_points([], [(15.0, 50.0)], crs="")
     with pytest.raises(QgsProcessingException, match="coordinate reference system"):
         run("north_angles", {"INPUT": layer, "DATE": "2020-01-01"})
+
+
+def test_convergence_stays_where_only_the_field_fails_and_comes_alone_when_asked(make_points, run):
+    layer = make_points(
+        ["day:string"], [(700000.0, 6000000.0, None), (700000.0, 6000000.0, "2024-05-01")], "EPSG:32633"
+    )
+    both = run("north_angles", {"INPUT": layer, "DATE_FIELD": "day"})["rows"]
+    assert (both[0]["status"], both[0]["code"], both[0]["decl"]) == ("rejected", "no_date", None)
+    assert both[0]["converg"] == both[1]["converg"] == pytest.approx(2.478, abs=0.002)  # atan(tan 3.06 sin 54.1)
+    alone = run("north_angles", {"INPUT": layer, "CONVERGENCE_ONLY": True})["rows"]
+    assert [(row["status"], row["decl"], row["converg"]) for row in alone] == [("ok", None, both[0]["converg"])] * 2
+
+
+def test_a_place_far_from_the_others_is_told(make_points, run):
+    rows = [(15.0 + 0.001 * row, 50.0) for row in range(9)] + [(51.0, 50.0)]
+    found = run("north_angles", {"INPUT": make_points([], rows, "EPSG:4326"), "DATE": "2024-05-01"})["rows"]
+    assert [row["code"] for row in found] == [None] * 9 + ["far_place"]

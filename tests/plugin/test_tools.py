@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 ROOT = Path(__file__).parents[2]
-TOOLS = ("manual.py", "shipped.py", "translations.py", "check_layout.py", "package.py")
+TOOLS = ("dictionary.py", "manual.py", "shipped.py", "translations.py", "check_layout.py", "package.py")
 
 TR = '''"""Texts."""
 
@@ -343,3 +343,27 @@ def test_the_zip_holds_what_the_user_needs_and_comes_out_the_same_twice(checkout
     (checkout / "README.md").touch()
     run(checkout, "package")
     assert target.read_bytes() == first
+
+
+UNSAFE = [
+    ("label.setText(row.name)", "setText(row.name)"),
+    ("renderer.addCategory(QgsRendererCategory(value, symbol, name))", "QgsRendererCategory(name)"),
+    ("layer.setCustomProperty('legend/title-label', title)", "setCustomProperty(title)"),
+    ("rule = QgsRuleBasedLabeling.Rule(settings, description=what)", "Rule(what)"),
+]
+
+
+@pytest.mark.parametrize(("code", "said"), UNSAFE)
+def test_text_that_qgis_would_work_out_is_found(checkout, code, said):
+    body = f"def draw(label, row, renderer, value, symbol, name, layer, title, settings, what):\n    {code}\n"
+    write_into(checkout)("processing_algs/north/words.py", f"{WORDS}\n\n{body}")
+    status, output = run(checkout, "check_layout")
+    assert status == 1
+    assert said in output
+    assert "literal()" in output
+
+
+def test_text_that_is_written_out_translated_or_literal_passes(checkout):
+    body = 'def draw(label, name):\n    label.setText(literal(name))\n    label.setText(tr("Row") if name else "m")\n'
+    write_into(checkout)("processing_algs/north/words.py", f"{WORDS}\n\n{body}")
+    assert run(checkout, "check_layout") == (0, "")

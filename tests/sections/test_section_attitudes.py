@@ -214,7 +214,7 @@ def test_heights_come_from_the_field_then_from_the_dem(carry, make_dem):
     assert [row["elev"] for row in found["rows"]] == pytest.approx([111, slope(300, 30)], abs=0.01)
     alone = carry(east_line(), rows, HEIGHT_FIELD="z")
     assert [(row["elev"], row["code"]) for row in alone["rows"]] == [(111.0, None), (None, "no_height")]
-    in_feet = carry(east_line(), rows, HEIGHT_FIELD="z", HEIGHT_UNIT="foot")
+    in_feet = carry(east_line(), rows, HEIGHT_FIELD="z", POINT_HEIGHT_UNIT="foot")
     assert in_feet["rows"][0]["elev"] == pytest.approx(111 * 0.3048)
 
 
@@ -321,3 +321,29 @@ def test_a_cancelled_run_leaves_no_file(make_lines, make_attitudes, make_dem, ag
 def test_a_number_may_be_data_defined_as_qgis_hands_it_over(carry):
     found = carry(east_line(), [(500, 80, 20, 35)], DISTANCE=QgsProperty.fromValue(90.0))
     assert found["DONE"] == 1
+
+
+# -- heights and places nobody vouched for; the numbers are invented ---------------------------------------------------
+
+
+def test_heights_of_attitudes_are_guarded(carry, make_dem):
+    """A null value takes the ground's height, one in feet is told, one that cannot be rejects its row."""
+    dem = make_dem(slope)
+    tops = (-9999.0, 1750.0, 30000.0, -900.0, None)
+    rows = [(200 + 50 * one, 30, 0, 40, None, None, None, None, top) for one, top in enumerate(tops)]
+    found = carry(east_line(), rows, HEIGHT_FIELD="z", DEM=dem)["rows"]
+    assert found[0]["elev"] == pytest.approx(slope(200, 30), abs=0.01)
+    assert (found[0]["status"], found[0]["code"]) == ("ok", None)
+    assert found[1]["code"] == "height_off_dem"
+    assert "feet" in found[1]["remark"]
+    assert (found[2]["status"], found[2]["code"], found[2]["elev"]) == ("rejected", "no_such_height", None)
+    assert (found[3]["status"], found[3]["elev"]) == ("ok", -900.0)  # a plane in a hole
+    alone = carry(east_line(), rows[:1], HEIGHT_FIELD="z")["rows"]
+    assert alone[0]["code"] == "no_height"
+
+
+def test_attitudes_far_from_all_others_are_told_though_they_land_nowhere(carry, make_dem):
+    rows = [(200 + 50 * one, 30, 0, 40) for one in range(8)] + [(300, 90_000, 0, 40)]
+    found = carry(east_line(), rows, DEM=make_dem(slope))
+    assert found["OUTSIDE"] == 1
+    assert "1 rows lie far from all others" in found["log"]
