@@ -294,7 +294,6 @@ def sentences():
         "rays_left_out": tr("Sights without a bearing or a known end were left out, ids {ids}."),
         "no_ray_group": tr("The sight does not say to which place it belongs."),
         "no_ray_height": tr("No sight has both a vertical angle and a known end of known height, so there is none."),
-<<<<<<< HEAD
         "no_own_group": tr("The row names no group."),
         "outside_zones": tr("The reading lies in none of the zones."),
         "not_a_line": tr("The row is a plane, not a line."),
@@ -341,7 +340,6 @@ def sentences():
         "line_off_plane": tr(
             "The slip line lies {value} degrees off the fault plane; it was carried onto it squarely."
         ),
-=======
         "place_empty": tr("Nothing says where the row is. {value}"),
         "place_unreadable": tr('The place "{value}" cannot be read.'),
         "place_range": tr(
@@ -366,7 +364,6 @@ def sentences():
         "text_after_rows": tr("The row is no reading: {value}"),
         "formula_error": tr('The column {column} holds the error of a formula, "{value}".'),
         "parts_differ": tr("The cells of the row hold different numbers of readings: {value}"),
->>>>>>> main
         "suspect": tr("A blunder is suspected: {value}"),
         "row_twice": tr("Place, kind and reading are those of row {value} as well: was the row entered twice?"),
         "angle_unused": tr('The vertical angle "{value}" is outside {low} to {high}; it was not used. {fits}'),

@@ -139,7 +139,6 @@ DICTIONARY = {
     "value_text": (TEXT, 20),
     "agonic": (WHOLE, 0),
     "zone": (TEXT, 12),
-<<<<<<< HEAD
     "r_length": (DOUBLE, 0),
     "kappa": (DOUBLE, 0),
     "cone": (DOUBLE, 0),
@@ -154,11 +153,9 @@ DICTIONARY = {
     "p_uniform": (DOUBLE, 0),
     "scatter": (DOUBLE, 0),
     "mean_az": (DOUBLE, 0),
-=======
     "unit": (TEXT, 20),
     "what": (TEXT, 20),
     "fault_name": (TEXT, 80),
->>>>>>> main
     "axis_trend": (DOUBLE, 0),
     "axis_plun": (DOUBLE, 0),
     "axis_half": (DOUBLE, 0),
@@ -193,8 +190,6 @@ DICTIONARY = {
     "heave": (DOUBLE, 0),
     "sig_heave": (DOUBLE, 0),
     "from_trace": (DOUBLE, 0),
-    "unit": (TEXT, 20),
-    "what": (TEXT, 20),
     "in_air": (WHOLE, 0),
     "away": (DOUBLE, 0),
     "half_band": (DOUBLE, 0),

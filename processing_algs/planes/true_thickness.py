@@ -14,13 +14,9 @@ from ..gis.attitude_columns import AttitudeFields
 from ..gis.columns import column_or_empty
 from ..gis.dem import WGS84
 from ..gis.i18n import tr
-<<<<<<< HEAD
 from ..gis.places import nowhere
-from ..gis.remarks import Notes
-=======
 from ..gis.point_rows import PointRows
 from ..gis.remarks import Notes, Tally
->>>>>>> main
 from ..gis.schema import NOTICED
 from ..parameters import LINES, POINTS, column, dem, height_unit, layer, number, sink
 from .shared import attitude_fields, known_planes, point_errors, read_planes

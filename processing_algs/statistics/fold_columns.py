@@ -7,6 +7,7 @@ from ..core.cones import UNDETERMINED, cone_probability, cones
 from ..core.folds import PARALLEL, crossing, limbs
 from ..core.girdles import bootstrap_girdles, girdles
 from ..core.statistics import axial_means
+from .groups import rows_of
 
 BY_GIRDLE, BY_CLEAVAGE = "girdle", "cleavage"
 CYLINDER, CONE, OPEN = "cylinder", "cone", "undetermined"
@@ -47,12 +48,19 @@ def fold_columns(readings, said, notes):
         axis = _by_cleavage(readings, beds, means, columns, said, notes)
     else:
         axis = _by_girdle(readings, beds, girdle, columns, notes)
+    folds = _folds(readings, beds, axis)
     columns["trend"], columns["plunge"] = line_of(axis)
     with np.errstate(divide="ignore", invalid="ignore"):
         tilt = np.tan(np.radians(np.minimum(columns["sig_pole"], 89.9)))
         columns["sig_az"] = np.degrees(np.arctan2(tilt, np.cos(np.radians(columns["plunge"]))))
-    _limbs(readings, beds, axis, means, columns, said, notes)
+    _limbs(folds, axis, means, columns, said, notes)
     return columns
+
+
+def _folds(readings, beds, axis):
+    """Limbs of each group, None where there are none."""
+    groups = rows_of(beds, readings.groups)
+    return [limbs(readings.vectors[own], axis[group], readings.facing[own]) for group, own in enumerate(groups)]
 
 
 def _by_girdle(readings, beds, girdle, columns, notes):
@@ -66,7 +74,8 @@ def _by_girdle(readings, beds, girdle, columns, notes):
     wide = ~none & ~(girdle.region[:, 0] <= WIDE)
     shown = [round(float(half)) if np.isfinite(half) else 90 for half in girdle.region[:, 0]]
     notes.add_where(wide, "wide_axis", rejects=False, value=shown)
-    held = cone.region[:, 0] <= UNDETERMINED
+    tight = [fold is not None and fold.tight for fold in _folds(readings, beds, girdle.axis)]
+    held = (cone.region[:, 0] <= UNDETERMINED) & ~np.array(tight, dtype=bool)
     wants_cone = chance < 0.05
     notes.add_where(wants_cone & held & ~none, "conical", rejects=False, value=[_small(one) for one in chance])
     notes.add_where(wants_cone & ~held & ~none, "cone_undetermined", rejects=False)
@@ -122,7 +131,7 @@ def _by_cleavage(readings, beds, means, columns, said, notes):
     return np.where(line[:, 2:] > 0.0, -line, line)
 
 
-def _limbs(readings, beds, axis, means, columns, said, notes):
+def _limbs(folds, axis, means, columns, said, notes):
     """Limbs, the angle between them and their bisecting plane, of each group."""
     names = (
         "n_limb1",
@@ -135,12 +144,10 @@ def _limbs(readings, beds, axis, means, columns, said, notes):
         "bis2_dip",
         "bis_from",
     )
-    found = {name: [None] * readings.groups for name in names}
-    for group in range(readings.groups):
+    found = {name: [None] * len(folds) for name in names}
+    for group, fold in enumerate(folds):
         if notes.rejected[group]:
             continue
-        own = np.flatnonzero(beds == group)
-        fold = limbs(readings.vectors[own], axis[group], readings.facing[own])
         if fold is None:
             notes.add(group, "no_limbs", rejects=False)
         else:

@@ -7,6 +7,24 @@ from ..core import norths
 from ..gis.columns import chunks, column_or_empty, group_word
 
 
+def rows_of(group, count):
+    """Places of the members of each group, in their order.
+
+    Parameters
+    ----------
+    group : ndarray of int, shape (n,)
+        Negative: in none.
+    count : int
+
+    Returns
+    -------
+    list of ndarray of int
+    """
+    order = np.argsort(group, kind="stable")
+    edges = np.searchsorted(group[order], np.arange(count + 1))
+    return [order[start:stop] for start, stop in zip(edges[:-1], edges[1:])]
+
+
 class Groups:
     """Finds the group of each reading."""
 

@@ -1,6 +1,7 @@
 """How the algorithms of orientation statistics are told of readings and groups, and read them."""
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
@@ -14,7 +15,7 @@ from ..gis.i18n import tr
 from ..gis.places import nowhere
 from ..gis.remarks import Notes, Tally
 from ..parameters import AREAS, NUMERIC, POINTS, choice, column, flag, layer, number, rule
-from .groups import Groups
+from .groups import Groups, rows_of
 
 PLANES, LINES_AXIAL, LINES_DIRECTED, DIRECTIONS = "planes", "lines_axial", "lines_directed", "directions"
 AVERAGES = (PLANES, LINES_AXIAL, LINES_DIRECTED, DIRECTIONS)
@@ -202,7 +203,11 @@ class Readings:
 
     def rows(self, group):
         """Places of the readings of a group, shape (m,)."""
-        return np.flatnonzero(self.group == group)
+        return self._rows[group]
+
+    @cached_property
+    def _rows(self):
+        return rows_of(self.group, self.groups)
 
 
 def read_rows(chunk, said, notes, average=None):

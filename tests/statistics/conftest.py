@@ -17,7 +17,7 @@ FIELDS = (
 
 
 @pytest.fixture
-def attitudes(make_points):
+def attitudes(agonic, make_points):
     """A function that makes a layer from rows (x, y, strike, dip, trend, plunge, kind, polarity, area)."""
 
     def make(rows, crs="EPSG:32633", extra=()):

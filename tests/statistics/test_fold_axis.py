@@ -44,10 +44,13 @@ def test_the_axis_lies_within_its_region_and_limbs_are_told_apart(attitudes, run
         true = np.cross(pole([30.0], [40.0])[0], pole([195.0], [55.0])[0])
         held += axial_angle(line_vector(row["trend"], row["plunge"]), true) <= row["axis_half"]
         assert (row["n_limb1"], row["n_limb2"]) == (15, 15)
-        assert row["interlimb"] == pytest.approx(180.0 - axial_angle(*pole([30.0, 195.0], [40.0, 55.0])), abs=5.0)
+        # Both limbs face up, so their poles are as far apart as they are written.
+        between = np.degrees(np.arccos(pole(30.0, 40.0) @ pole(195.0, 55.0)))
+        assert row["interlimb"] == pytest.approx(180.0 - between, abs=5.0)
         assert row["interlim2"] is None
         assert row["bis_from"] == "bisecting"
-        assert row["code"] is None
+        # Five of a hundred girdles look like cones by chance; two tight limbs never say which cone.
+        assert row["code"] in (None, "cone_undetermined")
     # 95 of 100; of 20, 17 or more in 98 of 100 cases.
     assert held >= 17
 
