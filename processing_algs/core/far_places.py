@@ -124,8 +124,10 @@ class PlaceCount:
         A place is far where its third-nearest other place is farther than 20 km and farther than 20 times the median
         of that distance. Many readings at one station are one place.
         """
-        points = self._settle().astype(float)
         nothing = np.empty((0, 3)), np.empty(0), np.empty(0, dtype=np.intp)
+        if len(self._kept) + sum(map(len, self._waiting)) < FEWEST:
+            return OddPlaces(np.nan, *nothing)
+        points = self._settle().astype(float)
         if len(points) < FEWEST:
             return OddPlaces(np.nan, *nothing)
         doubtful = points[~_in_company(points)]
