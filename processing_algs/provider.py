@@ -15,6 +15,7 @@ from .planes.planes_along_traces import PlanesAlongTraces
 from .planes.planes_from_points import PlanesFromPoints
 from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
+from .readings.blank_fieldbook import BlankFieldbook
 from .readings.check_readings import CheckReadings
 from .readings.convert_notation import ConvertNotation
 from .readings.correct_readings import CorrectReadings
@@ -43,6 +44,7 @@ ALGORITHMS = (
     NorthDiagram,
     IsogonicLines,
     SunAzimuths,
+    BlankFieldbook,
     ReadFieldbook,
     CorrectReadings,
     CheckReadings,

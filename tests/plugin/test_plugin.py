@@ -56,6 +56,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
     plugin.initProcessing()
     # Ids are what scripts and models hold: a change here breaks them.
     assert registered() == [
+        "agonic:blank_fieldbook",
         "agonic:check_compass",
         "agonic:check_readings",
         "agonic:convert_notation",
