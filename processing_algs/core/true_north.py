@@ -479,7 +479,7 @@ def _declination(
         dates[wanted] = found.dates[wanted]
         account.take_dates(found.dates[found.used].tolist())
     if has_given.any():
-        _compare_given(said, given, has_given, expected, account)
+        _compare_given(said, given, has_given & asked & ~notes.rejected, expected, account)
         weak = has_given & matters & (expected.h < geomagnetism.CAUTION_H)
         notes.add_where(weak, "weak_field", h=np.round(expected.h))
     return decl, sigma, source, dates

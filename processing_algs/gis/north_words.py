@@ -120,7 +120,7 @@ def north_table(report, north, grid_name, dates):
         (tr("rows by source of their declination"), counted(north.sources)),
     ]
     if north.needless:
-        rows.insert(1, (tr("level or upright: they need no north"), north.needless))
+        rows.insert(1, (tr("level or upright: they need no north"), str(north.needless)))
     if low is not None:
         rows.append((tr("declination used, east positive"), span(low, high)))
     rows.append((tr("dates"), dates))

@@ -111,6 +111,7 @@ def test_a_messy_run(report):
     assert norths["ring setting of the compass, east positive"] == "-20° in 2 rows; 60° in 1 rows"
     assert norths["ring settings by who stated them"] == "their own rows: 3"
     assert norths["grid of the grid readings"] == "WGS 84 / UTM zone 33N"
+    assert "The declination given for 3 rows was not checked" in found["tables"]["Look at this first"][1][1]
     listed = [row for row in found["tables"]["Rejected rows and rows with a warning"] if row]
     assert [row[:3] for row in listed] == [
         ["station R3 (row 3)", "rejected", "ring_blank"],
