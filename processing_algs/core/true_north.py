@@ -254,6 +254,10 @@ def given_declinations(
     bad, unclear, null : ndarray of bool, shape (n,)
         Cells that are no declination; whose comma has two meanings; that stand for none.
     """
+    if table.get("declination") is None:
+        none = np.zeros(length, dtype=bool)
+        for_all = np.nan if said.model != GIVEN or said.declination is None else said.declination
+        return np.full(length, for_all), none, none.copy(), none.copy()
     habits = NorthHabits() if habits is None else habits
     # -9999 is no angle, but it is to be known as a null value.
     read = habits.numbers(table, "declination", length, np.inf)

@@ -183,6 +183,8 @@ def sentences():
         "deep": tr("The draft goes {depth} m down, but its dips are spread over {spread} m only."),
         "domain_ends": tr("The domain that dips {value} degrees ends here between its neighbours."),
         "fault_vertical": tr("The dip of {name} is not known; it was taken as vertical."),
+        "along_plane": tr("The hole would meet its plane at {value} degrees only; {least} are the least."),
+        "hole_long": tr("No ground is met, or known, within the longest hole of {most} m."),
         "in_section": tr("The plane of {name} lies in the section; it is not drawn."),
         "intrusive": tr("The contact {name} is intrusive; it is not drafted."),
         "no_dip": tr("No dip of the same block and sequence is near: {names} not drafted."),

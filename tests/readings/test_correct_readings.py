@@ -730,3 +730,13 @@ def test_lines_have_no_polarity(correct):
     rows = [(45, 30, "lineation", "overturned"), (45, 30, "bedding", "overturned"), (45, 30, "lineation", None)]
     found = correct(fields, rows, **STRIKE_RIGHT, KIND_FIELD="what", POLARITY_FIELD="way")["rows"]
     assert [row["polarity"] for row in found] == [None, "overturned", None]
+
+
+def test_what_the_last_row_shows_of_the_column_serves_the_first(make_points, run):
+    """Rows are read in chunks of ten thousand; only the last row shows that the azimuth comes first."""
+    texts = ["45/30"] * 10_001 + ["200/30"]
+    layer = make_points(["attitude:string"], [(*HERE, text) for text in texts])
+    say = {"NOTATION": "text", "TEXT_FIELD": "attitude", "PAIR_MEANS": "strike_right"}
+    result = run("correct_readings", {"INPUT": layer, **say, **GIVEN})
+    assert (result["READ"], result["DONE"]) == (10_002, 10_002)
+    assert {row["strike"] for row in result["rows"]} == {55.0, 210.0}
