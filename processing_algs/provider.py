@@ -22,6 +22,7 @@ from .readings.correct_readings import CorrectReadings
 from .readings.read_fieldbook import ReadFieldbook
 from .sections.draft_section import DraftSection
 from .sections.draw_section import DrawSection
+from .sections.plan_boreholes import PlanBoreholes
 from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
@@ -66,6 +67,7 @@ ALGORITHMS = (
     ProjectToSection,
     DraftSection,
     DrawSection,
+    PlanBoreholes,
     SightToTerrain,
     SightGrade,
     LocateByBearings,

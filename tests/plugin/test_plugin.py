@@ -70,6 +70,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:north_angles",
         "agonic:north_diagram",
         "agonic:outcrop_trace",
+        "agonic:plan_boreholes",
         "agonic:planes_along_traces",
         "agonic:planes_from_points",
         "agonic:project_to_section",
