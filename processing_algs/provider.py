@@ -23,9 +23,11 @@ from .readings.correct_readings import CorrectReadings
 from .readings.read_fieldbook import ReadFieldbook
 from .sections.draft_section import DraftSection
 from .sections.draw_section import DrawSection
+from .sections.plan_boreholes import PlanBoreholes
 from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
+from .sections.section_fence import SectionFence
 from .sections.section_profile import SectionProfile
 from .sheet.map_sheet import MapSheet
 from .sightings.check_compass import CheckCompass
@@ -74,6 +76,8 @@ ALGORITHMS = (
     ProjectToSection,
     DraftSection,
     DrawSection,
+    SectionFence,
+    PlanBoreholes,
     SightToTerrain,
     SightGrade,
     LocateByBearings,

@@ -1,4 +1,4 @@
-"""Coverage of the regions and rates of the tests of orientation statistics, over seeded trials; the manual has the numbers.
+"""Coverage of the regions and rates of the tests of orientation statistics, over seeded trials; numbers: the manual.
 
 ``statistics_trials.py [TRIALS]``: 2,000 by default.
 """

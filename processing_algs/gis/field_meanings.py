@@ -75,7 +75,7 @@ def field_meanings():
         "conv_side": Meaning(tr("Letter, converted"), "", tr("Letter for the side of the dip, where the notation has one.")),
         "conv_text": Meaning(tr("Attitude, converted"), "", tr("The whole attitude in the notation asked for.")),
         "converg": Meaning(tr("Meridian convergence"), "°", tr("Azimuth of grid north from true north in the layer's CRS, east positive.")),
-        "correction": Meaning(tr("Correction"), "°", tr("What was added to the reading to reach true north: D - S for magnetic readings, clockwise positive.")),
+        "correction": Meaning(tr("Correction"), "°", tr("What was added to the reading to reach true north, clockwise positive: D - S, and what compass and attraction add.")),
         "cross_name": Meaning(tr("Name"), "", tr("Name of the contact, fault or unit that is met.")),
         "crossing": Meaning(tr("Crossing angle"), "°", tr("Angle at which the rays cross best, 0 to 90.")),
         "curv_refr": Meaning(tr("Curvature and refraction"), "m", tr("Share of the Earth's curvature and of refraction in the height; positive raises it.")),
