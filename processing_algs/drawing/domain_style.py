@@ -12,6 +12,7 @@ from qgis.core import (
 )
 
 from ..gis.i18n import tr
+from .literal import literal
 from .type import Look
 
 EDGE = "#38689c"
@@ -72,5 +73,5 @@ def style_domain_readings(layer):
     ]
     for label, condition, shape, color in rows:
         mark = QgsMarkerSymbol.createSimple({"name": shape, "color": color, "outline_color": color, "size": "1.6"})
-        root.appendChild(QgsRuleBasedRenderer.Rule(mark, 0, 0, condition, label))
+        root.appendChild(QgsRuleBasedRenderer.Rule(mark, 0, 0, condition, literal(label)))
     layer.setRenderer(QgsRuleBasedRenderer(root))

@@ -3,6 +3,7 @@
 from qgis.core import QgsCategorizedSymbolRenderer, QgsMarkerSymbol, QgsProperty, QgsRendererCategory, QgsSymbolLayer
 
 from .layer_style import page_azimuth_expression, svg_marker
+from .literal import literal
 
 
 def style_pictures(layer, pictures, side):
@@ -29,8 +30,3 @@ def style_pictures(layer, pictures, side):
         # The name of a group is text from data, which a legend would read as an expression.
         categories.append(QgsRendererCategory(name, marker, literal(name), True))
     layer.setRenderer(QgsCategorizedSymbolRenderer("group", categories))
-
-
-def literal(text):
-    """Write a text so that QGIS shows it as it is, and evaluates nothing in it."""
-    return text.replace("[%", "[% char(91) %]%").replace("$CURRENT", "[% char(36) %]CURRENT")

@@ -228,8 +228,8 @@ class CombineAttitudes(AgonicAlgorithm):
                 found = combined(parts.of(chunk, places, notes), said, notes)
                 out.add(chunk, self._columns(found, said, places, locator, notes), notes)
         run.style(out, style_attitudes)
-        if said.REPORT and not run.is_cancelled:
-            combine_report(run.file(said.REPORT), out.tally, said)
+        with run.report(said.REPORT, tr("Planes and lines from parts")) as page:
+            combine_report(page, out.tally, said)
         return out.counts
 
     @staticmethod

@@ -88,16 +88,15 @@ def _sources(where, dem):
     return tr("Heights are the points' own third coordinates.")
 
 
-def combine_report(path, tally, said):
+def combine_report(report, tally, said):
     """Write what was put together.
 
     Parameters
     ----------
-    path : str
+    report : Report
     tally : Tally
     said : Said
     """
-    report = Report(tr("Planes and lines from parts"))
     report.heading(tr("Rows"))
     report.table(
         [tr("status"), tr("rows")],
@@ -125,4 +124,3 @@ def combine_report(path, tally, said):
         ).format(first=f"{said.SIGMA:g}", second=f"{said.SIGMA2:g}")
     )
     report.cautions()
-    report.write(path)

@@ -119,8 +119,8 @@ class FaultSlip(AgonicAlgorithm):
             for chunk in run.chunks(source):
                 notes = Notes(len(chunk))
                 out.add(chunk, _columns(chunk, said, notes), notes)
-        if said.REPORT and not run.is_cancelled:
-            slip_report(run.file(said.REPORT), out.tally, said)
+        with run.report(said.REPORT, tr("Slip on faults")) as page:
+            slip_report(page, out.tally, said)
         return out.counts
 
 

@@ -139,8 +139,8 @@ class FoldAxis(AgonicAlgorithm):
             out.add_columns(points, told)
             out.count(np.arange(1, readings.groups + 1), notes)
         run.style(out, style_attitudes)
-        if said.REPORT and not run.is_cancelled:
-            fold_report(run.file(said.REPORT), told, readings, said)
+        with run.report(said.REPORT, tr("Fold axes")) as page:
+            fold_report(page, told, readings, said)
         return {"USED": len(readings.ids), "LEFT_OUT": readings.tally.status["rejected"], **out.counts}
 
 

@@ -143,8 +143,8 @@ class MeanOrientations(AgonicAlgorithm):
             with run.output(said.CONES, said.INPUT.crs, CONE_FIELDS, geometry=Qgis.WkbType.MultiPolygonZ) as areas:
                 shown, rows = cone_areas(columns, lon, lat, said.CONE_RADIUS, shapes)
                 areas.add_columns(shown, {name: [told[name][row] for row in rows] for name in CONE_FIELDS})
-        if said.REPORT and not run.is_cancelled:
-            means_report(run.file(said.REPORT), told, readings, said)
+        with run.report(said.REPORT, tr("Mean orientations")) as page:
+            means_report(page, told, readings, said)
         return {
             "USED": len(readings.ids),
             "LEFT_OUT": readings.tally.status["rejected"],

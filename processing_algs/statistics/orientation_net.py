@@ -143,8 +143,8 @@ class OrientationNet(AgonicAlgorithm):
             [small_net(panel.items, said.NET, said.HEMISPHERE, said.MAP_SIZE) for panel in panels] if said.MAP else []
         )
         write_map(small, readings, said, run)
-        if said.REPORT and not run.is_cancelled:
-            net_report(run.file(said.REPORT), sheet, panels, readings)
+        with run.report(said.REPORT, tr("Orientation net")) as page:
+            net_report(page, sheet, panels, readings)
         tally = readings.tally
         return {
             "NETS": len(panels),

@@ -3,7 +3,6 @@
 import numpy as np
 
 from ..gis.i18n import tr
-from ..gis.report import Report
 from .reading import DIRECTIONS, LINES_DIRECTED, PLANES, shown
 
 
@@ -47,9 +46,8 @@ def noticed_part(page, told, names):
         page.table([tr("Group"), tr("Remark")], rows)
 
 
-def means_report(path, told, readings, said):
+def means_report(page, told, readings, said):
     """Write the report of mean orientations."""
-    page = Report(tr("Mean orientations"))
     page.heading(tr("Means"))
     if said.AVERAGE == DIRECTIONS:
         head = [tr("Group"), tr("n"), tr("Mean azimuth"), tr("95 % range"), tr("Length R"), tr("kappa")]
@@ -90,7 +88,6 @@ def means_report(path, told, readings, said):
     page.heading(tr("How it was done"))
     page.paragraph(_how(said))
     page.cautions()
-    page.write(path)
 
 
 def _how(said):
@@ -115,9 +112,8 @@ def _how(said):
     )
 
 
-def fold_report(path, told, readings, said):
+def fold_report(page, told, readings, said):
     """Write the report of fold axes."""
-    page = Report(tr("Fold axes"))
     page.heading(tr("Axes"))
     shapes = {"cylinder": tr("cylinder"), "cone": tr("cone"), "undetermined": tr("undetermined")}
     page.table(
@@ -181,7 +177,6 @@ def fold_report(path, told, readings, said):
         else tr("The axis is the line in which the mean bedding plane meets the mean cleavage plane.")
     )
     page.cautions()
-    page.write(path)
 
 
 def _either(one, other):
@@ -200,9 +195,8 @@ def _either_plane(told, row):
     return tr("{one} or {other}").format(one=one, other=attitude(told["bis2_strik"][row], other))
 
 
-def domain_report(path, columns, tally, found, said):
+def domain_report(page, columns, tally, found, said):
     """Write the report of structural domains."""
-    page = Report(tr("Structural domains"))
     page.paragraph(tr("Domains are drafts: constructed from readings by the test below, not measured."))
     page.heading(tr("Domains"))
     page.table(
@@ -241,12 +235,10 @@ def domain_report(path, columns, tally, found, said):
         ).format(least=said.LEAST, level=said.LEVEL, scatter=figure(found.scatter))
     )
     page.cautions()
-    page.write(path)
 
 
-def net_report(path, sheet, panels, readings):
+def net_report(page, sheet, panels, readings):
     """Write the report of nets."""
-    page = Report(tr("Orientation net"))
     page.picture(sheet.svg, tr("Nets of attitudes, one a group; the table below says what they show."))
     page.heading(tr("What the nets show"))
     rows = []
@@ -264,12 +256,10 @@ def net_report(path, sheet, panels, readings):
         )
     )
     page.cautions()
-    page.write(path)
 
 
-def rose_report(path, sheet, found, readings):
+def rose_report(page, sheet, found, readings):
     """Write the report of roses."""
-    page = Report(tr("Rose diagram"))
     page.picture(sheet.svg, tr("Roses of azimuths, one a group; the table below has their means."))
     page.heading(tr("Means"))
     page.table(
@@ -297,12 +287,10 @@ def rose_report(path, sheet, found, readings):
     )
     readings_part(page, readings)
     page.cautions()
-    page.write(path)
 
 
-def slip_report(path, tally, said):
+def slip_report(page, tally, said):
     """Write the report of slip on faults."""
-    page = Report(tr("Slip on faults"))
     page.heading(tr("Faults"))
     page.paragraph(
         tr("{read} faults read, {done} with a slip, {rejected} rejected.").format(
@@ -331,4 +319,3 @@ def slip_report(path, tally, said):
         )
     )
     page.cautions()
-    page.write(path)

@@ -91,8 +91,8 @@ class RoseDiagram(AgonicAlgorithm):
         sheet = rose_sheet(roses, columns_for(len(roses), said.COLUMNS))
         write_figure(sheet, said, run)
         write_map([small_rose(rose, said.MAP_SIZE) for rose in roses] if said.MAP else [], readings, said, run)
-        if said.REPORT and not run.is_cancelled:
-            rose_report(run.file(said.REPORT), sheet, found, readings)
+        with run.report(said.REPORT, tr("Rose diagram")) as page:
+            rose_report(page, sheet, found, readings)
         tally = readings.tally
         return {
             "ROSES": len(roses),

@@ -125,8 +125,8 @@ class StructuralDomains(AgonicAlgorithm):
         self._readings(said, run, out, chunks, found, misfit)
         if not found.number:
             run.warn(tr("No domain was found: nowhere do the beds fit one axis that is known within 30 degrees."))
-        if said.REPORT and not run.is_cancelled:
-            domain_report(run.file(said.REPORT), columns, out.tally, found, said)
+        with run.report(said.REPORT, tr("Structural domains")) as page:
+            domain_report(page, columns, out.tally, found, said)
         return {"DOMAINS": found.number, **out.counts}
 
     @staticmethod
