@@ -20,6 +20,8 @@ from .gis.survey import key_is_unique
 
 READ, DONE, WARNED, REJECTED = "READ", "DONE", "WARNED", "REJECTED"
 
+DATABASE = ("postgis:", "postgres:")  # what destinations in a database begin with
+
 
 class Run:
     """One run, handed to ``work``.
@@ -151,7 +153,11 @@ class Run:
             layer = known.layer if known else None
         unique = reader is not None and not multiplies and key_is_unique(reader, layer, self.feedback)
         fields, renamed = output_fields(
-            inputs, added, short_names=is_shapefile(destination.place), key_is_unique=unique
+            inputs,
+            added,
+            short_names=is_shapefile(destination.place),
+            key_is_unique=unique,
+            comments=destination.place.startswith(DATABASE),
         )
         for old, new in renamed.items():
             self._warn_once(tr("The input's field {old} is called {new} in the output.").format(old=old, new=new))
