@@ -23,6 +23,7 @@ from ..drawing.unit_patterns import ornaments
 from ..gis.copies import TEXT, fields_of
 from ..gis.dem import Dem
 from ..gis.i18n import day, tr
+from ..gis.raster_cache import modest_cache
 from ..gis.units import code_of, styled_units, table_units, units_of, warnings
 from .contents import LINE, SHADED, own_style
 from .frame import edge_box, edge_labels, graticule_lines, grid_numbers, grid_step, metres_of, true_scale, wider
@@ -320,7 +321,8 @@ class Sheet:
     def export(self, layout, kind, path):
         """Export the layout."""
         dpi = self.said.DPI or (150 if kind == "png" and max(self._paper.width, self._paper.height) > 600.0 else 300)
-        export(layout, kind, path, dpi)
+        with modest_cache():  # a large DEM would fill what GDAL may take of the machine
+            export(layout, kind, path, dpi)
 
     def keep_styles(self):
         """Store all styles with their layers."""
