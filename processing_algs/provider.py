@@ -15,12 +15,14 @@ from .planes.planes_along_traces import PlanesAlongTraces
 from .planes.planes_from_points import PlanesFromPoints
 from .planes.structure_contours import StructureContours
 from .planes.true_thickness import TrueThickness
+from .readings.blank_fieldbook import BlankFieldbook
 from .readings.check_readings import CheckReadings
 from .readings.convert_notation import ConvertNotation
 from .readings.correct_readings import CorrectReadings
 from .readings.read_fieldbook import ReadFieldbook
 from .sections.draft_section import DraftSection
 from .sections.draw_section import DrawSection
+from .sections.plan_boreholes import PlanBoreholes
 from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
@@ -43,6 +45,7 @@ ALGORITHMS = (
     NorthDiagram,
     IsogonicLines,
     SunAzimuths,
+    BlankFieldbook,
     ReadFieldbook,
     CorrectReadings,
     CheckReadings,
@@ -64,6 +67,7 @@ ALGORITHMS = (
     ProjectToSection,
     DraftSection,
     DrawSection,
+    PlanBoreholes,
     SightToTerrain,
     SightGrade,
     LocateByBearings,

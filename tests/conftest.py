@@ -1,5 +1,6 @@
 """What all tests share."""
 
+import gc
 import os
 import sys
 from pathlib import Path
@@ -27,6 +28,7 @@ def agonic(qgis_processing):
     plugin = classFactory(None)
     plugin.initProcessing()
     yield plugin
+    gc.collect()  # errors that tests looked at keep layers alive, which would outlive QGIS and crash it
     plugin.unload()
 
 

@@ -10,6 +10,7 @@ import sys
 from html import escape
 from pathlib import Path
 
+import dictionary
 import markdown
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -67,7 +68,8 @@ def problems():
         found.append("docs/index.md is out of date: run tools/manual.py index")
     for path in sorted(DOCS.rglob("*.md")):
         for link in re.findall(r"\]\(([^)#\s]+)", path.read_text(encoding="utf-8")):
-            if "://" not in link and not (path.parent / link).resolve().exists():
+            made = (path.parent / link).resolve() in [(DOCS / name).resolve() for name in dictionary.PAGES]
+            if "://" not in link and not made and not (path.parent / link).resolve().exists():
                 found.append(f"{path.relative_to(ROOT)}: {link} leads nowhere")
     return found
 
@@ -84,6 +86,10 @@ def rendered():
         html = re.sub(r'href="(?![a-z]+://)([^"#]+)\.md', r'href="\1.html', html)
         page = PAGE.format(title=escape(title_of(path)), style=STYLE, up="../" * (len(name.parts) - 1), body=html)
         files[name.with_suffix(".html").as_posix()] = page.encode()
+    for name, text in dictionary.pages().items():
+        html = markdown.markdown(text, extensions=["tables"])
+        page = PAGE.format(title=escape(text.splitlines()[0].lstrip("# ")), style=STYLE, up="", body=html)
+        files[name.replace(".md", ".html")] = page.encode()
     return files
 
 

@@ -645,3 +645,26 @@ def _put(fixes: Fixes, rows: BoolArray, found: Fixes) -> Fixes:
         column[rows] = getattr(found, name)
         changed[name] = column
     return Fixes(**changed)
+
+
+def ellipse_outline(
+    semi_major: float, semi_minor: float, azimuth: float, corners: int
+) -> tuple[FloatArray, FloatArray]:
+    """Corners of an error ellipse around its middle.
+
+    Parameters
+    ----------
+    semi_major, semi_minor : float
+        Half axes. Units: metres.
+    azimuth : float
+        Of the long axis, clockwise from north. Units: degrees.
+    corners : int
+
+    Returns
+    -------
+    east, north : ndarray, shape (corners,)
+        The first corner is the end of the long axis toward ``azimuth``; they follow clockwise. Units: metres.
+    """
+    around, axis = np.radians(np.arange(0.0, 360.0, 360.0 / corners)), np.radians(azimuth)
+    along, across = semi_major * np.cos(around), semi_minor * np.sin(around)
+    return along * np.sin(axis) + across * np.cos(axis), along * np.cos(axis) - across * np.sin(axis)

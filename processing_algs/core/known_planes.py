@@ -12,6 +12,7 @@ import numpy.typing as npt
 from .angles import FloatArray, wrap360
 from .attitudes import axial_angle, mean_axis
 from .errors import FieldDataError
+from .norths import to_local
 from .planes import off_plane_variance
 
 MOST_CONTOURS: Final = 5000
@@ -243,3 +244,32 @@ def _verticals(lon: npt.ArrayLike, lat: npt.ArrayLike) -> FloatArray:
     """Upward unit vectors in space, shape (n, 3): they compare at the antimeridian and the poles too."""
     along, up = np.radians(np.asarray(lon, dtype=float)), np.radians(np.asarray(lat, dtype=float))
     return np.stack([np.cos(up) * np.cos(along), np.cos(up) * np.sin(along), np.sin(up)], axis=-1)
+
+
+def near_line(
+    lon: npt.ArrayLike, lat: npt.ArrayLike, start: tuple[float, float], end: npt.ArrayLike, reach: float
+) -> npt.NDArray[np.bool_]:
+    """Tell places within a distance of a straight line.
+
+    Parameters
+    ----------
+    lon, lat : array_like, shape (n,)
+        WGS84. Units: degrees.
+    start : tuple of float
+        Longitude and latitude of the line's start. Units: degrees.
+    end : array_like, shape (2,)
+        Its end, metres east and north of the start; not the start itself.
+    reach : float
+        Units: metres.
+
+    Returns
+    -------
+    ndarray of bool, shape (n,)
+        Beyond the ends the distance to the nearer end counts.
+    """
+    east, north = to_local(lon, lat, *start)
+    end = np.asarray(end, dtype=float)
+    length = float(np.hypot(*end))
+    toward = end / length
+    along = np.clip(east * toward[0] + north * toward[1], 0.0, length)
+    return np.asarray(np.hypot(east - along * toward[0], north - along * toward[1]) <= reach)

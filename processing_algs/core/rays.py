@@ -538,3 +538,38 @@ def _descent(first: FloatArray, middle: FloatArray, last: FloatArray) -> tuple[F
         down = (share >= 0.0) & (share <= 1.0)
         at_once = (first <= 0.0) & ((middle < -_HAIR) | (last < -_HAIR)) & ~(down & (middle > 0.0))
     return np.where(at_once, 0.0, share), np.asarray(down | at_once)
+
+
+def sight_sigmas(
+    distance: npt.ArrayLike, elevation: npt.ArrayLike, sigma_bearing: npt.ArrayLike, sigma_angle: float
+) -> tuple[FloatArray, FloatArray]:
+    """How far a sighted place may lie off, across the sight and in height.
+
+    Parameters
+    ----------
+    distance : array_like, shape (n,)
+        Units: metres.
+    elevation : array_like, shape (n,)
+        Elevation angle. Units: degrees.
+    sigma_bearing : array_like, shape (n,)
+        1-sigma of the true azimuth. Units: degrees.
+    sigma_angle : float
+        1-sigma of the vertical angle. Units: degrees.
+
+    Returns
+    -------
+    across, height : ndarray, shape (n,)
+        1-sigma at the given distance. Units: metres.
+    """
+    distance = np.asarray(distance, dtype=float)
+    tilt = np.radians(np.asarray(elevation, dtype=float))
+    return (
+        np.asarray(distance * np.radians(sigma_bearing)),
+        np.asarray(distance * np.radians(sigma_angle) / np.cos(tilt) ** 2),
+    )
+
+
+def laid_off(azimuth: npt.ArrayLike, distance: npt.ArrayLike) -> tuple[FloatArray, FloatArray]:
+    """Metres east and north of a distance laid off along an azimuth. Units: degrees, metres."""
+    turn, distance = np.radians(np.asarray(azimuth, dtype=float)), np.asarray(distance, dtype=float)
+    return np.asarray(distance * np.sin(turn)), np.asarray(distance * np.cos(turn))

@@ -13,6 +13,7 @@ import numpy.typing as npt
 from pyproj import Geod
 
 from .angles import FloatArray, circular_mean, difference, wrap180, wrap360
+from .rays import rise
 
 BoolArray: TypeAlias = npt.NDArray[np.bool_]
 IntArray: TypeAlias = npt.NDArray[np.intp]
@@ -456,3 +457,132 @@ def meridian_turn(lon: npt.ArrayLike, lat: npt.ArrayLike, lon0: float, lat0: flo
     out, back, length = _GEOD.inv(np.full(lon.shape, lon0), np.full(lat.shape, lat0), *here)
     turned = np.where(np.asarray(length) > 0.0, wrap180(np.asarray(back) + 180.0 - np.asarray(out)), 0.0)
     return np.where(there, turned, np.nan)
+
+
+def leg_lengths(
+    distance: npt.ArrayLike,
+    up: npt.ArrayLike,
+    *,
+    along_slope: bool,
+    sigma_distance: float,
+    sigma_angle: float,
+    refraction: float,
+) -> tuple[FloatArray, FloatArray, FloatArray]:
+    """Horizontal length and rise of legs from a taped distance and a vertical angle.
+
+    Parameters
+    ----------
+    distance : array_like, shape (n,)
+        Units: metres.
+    up : array_like, shape (n,)
+        Elevation angle from start to end, NaN where none was read: the leg is then taken as level, and its rise is not
+        known. Units: degrees.
+    along_slope : bool
+        Whether the distance was measured along the slope.
+    sigma_distance : float
+        1-sigma of a distance, as a share of it.
+    sigma_angle : float
+        1-sigma of a vertical angle. Units: degrees.
+    refraction : float
+        As of `rays.rise`.
+
+    Returns
+    -------
+    length, rise, variance : ndarray, shape (n,)
+        The variance is that of the rise, from the errors of angle and distance. Units: metres, square metres.
+    """
+    distance, up = np.asarray(distance, dtype=float), np.asarray(up, dtype=float)
+    tilt = np.radians(np.nan_to_num(up))
+    length = distance * np.cos(tilt) if along_slope else distance
+    of_angle = length * np.radians(sigma_angle) / np.cos(tilt) ** 2
+    variance = of_angle**2 + (sigma_distance * length * np.tan(tilt)) ** 2
+    return length, rise(length, up, refraction), variance
+
+
+@dataclass(frozen=True)
+class LaidOut:
+    """A traverse laid out and closed in the local frame of its start.
+
+    Attributes
+    ----------
+    attraction : Attraction
+    step : ndarray, shape (n, 2)
+        Legs before the adjustment, NaN where not used. Units: metres.
+    places, heights : Adjusted
+    sigma : ndarray, shape (m,)
+        1-sigma of the places. Units: metres.
+    """
+
+    attraction: Attraction
+    step: FloatArray
+    places: Adjusted
+    heights: Adjusted
+    sigma: FloatArray
+
+
+def lay_out(
+    ends: tuple[IntArray, IntArray],
+    bearings: tuple[FloatArray, FloatArray],
+    lengths: tuple[FloatArray, FloatArray, FloatArray],
+    known: FloatArray,
+    height: FloatArray,
+    *,
+    clean_within: float,
+    sigma_bearing: float,
+    sigma_distance: float,
+    sigma_north: npt.ArrayLike,
+) -> LaidOut:
+    """Lay a traverse out from its known places and close it.
+
+    Parameters
+    ----------
+    ends : tuple of ndarray of int, shape (n,)
+        Stations at which the legs start and end.
+    bearings : tuple of ndarray, shape (n,)
+        Fore and back bearings from the north of the frame, NaN where not read or not used. Units: degrees.
+    lengths : tuple of ndarray, shape (n,)
+        Horizontal length, rise and variance of the rise, as of `leg_lengths`.
+    known : ndarray, shape (m, 2)
+        Places known beforehand, NaN elsewhere. Units: metres east and north.
+    height : ndarray, shape (m, 1)
+        Heights known beforehand, NaN elsewhere. Units: metres.
+    clean_within, sigma_bearing : float
+        As of `local_attraction`. Units: degrees.
+    sigma_distance : float
+        1-sigma of a distance, as a share of it.
+    sigma_north : array_like, shape (n,)
+        1-sigma of true north at the legs, common to all of them. Units: degrees.
+
+    Returns
+    -------
+    LaidOut
+    """
+    (start, end), (length, up, up_variance) = ends, lengths
+    attraction = local_attraction(start, end, *bearings, len(known), clean_within, sigma_bearing)
+    step, variance = leg_steps(attraction.azimuth, length, attraction.sigma, sigma_distance * length)
+    places = adjust(start, end, step, length, known, variance)
+    climbs = np.where(np.isnan(step[:, 0]), np.nan, up)[:, np.newaxis]
+    heights = adjust(start, end, climbs, length, height, up_variance[:, np.newaxis])
+    there = np.isfinite(step[:, 0])
+    common = float(np.mean(np.asarray(sigma_north, dtype=float)[there])) if there.any() else 0.0
+    offset = places.after - known[np.maximum(places.origin, 0)]
+    return LaidOut(attraction, step, places, heights, position_sigma(places.variance, offset, np.asarray(common)))
+
+
+def closed_legs(step: FloatArray, change: FloatArray, turn: npt.ArrayLike) -> tuple[FloatArray, FloatArray]:
+    """Azimuth and length of legs after the adjustment.
+
+    Parameters
+    ----------
+    step, change : ndarray, shape (n, 2)
+        Legs before it, and what it changed. Units: metres east and north.
+    turn : array_like, shape (n,)
+        True north at each leg's start, from the north of the frame. Units: degrees.
+
+    Returns
+    -------
+    azimuth, length : ndarray, shape (n,)
+        From true north. Units: degrees, metres.
+    """
+    east, north = (step + change).T
+    return wrap360(np.degrees(np.arctan2(east, north)) + np.asarray(turn, dtype=float)), np.hypot(east, north)

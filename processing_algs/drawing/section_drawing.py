@@ -86,6 +86,30 @@ class Tick:
 
 
 @dataclass(frozen=True)
+class DraftPath:
+    """A line of a draft.
+
+    Attributes
+    ----------
+    what : str
+        contact, axial_surface, fault, misfit or band.
+    name : str
+        May be empty.
+    in_air : bool
+    away : float
+        How far along it is from where it was mapped; NaN where that is not known. Units: metres.
+    points : ndarray, shape (n, 2)
+        Distance and height. Units: metres.
+    """
+
+    what: str
+    name: str
+    in_air: bool
+    away: float
+    points: np.ndarray
+
+
+@dataclass(frozen=True)
 class Content:
     """What is on one section.
 
@@ -105,6 +129,9 @@ class Content:
         Label and ground line of each stretch of a map unit.
     marks : list of Mark
     ticks : list of Tick
+    draft : list of DraftPath
+    draft_areas : list of (str, ndarray of shape (n, 2))
+        Unit and outline of each drafted area: distance and height.
     """
 
     ends: tuple
@@ -115,6 +142,8 @@ class Content:
     units: list
     marks: list
     ticks: list
+    draft: list = field(default_factory=list)
+    draft_areas: list = field(default_factory=list)
 
 
 @dataclass(frozen=True)
@@ -217,6 +246,9 @@ class _Draftsman:
         for tick in content.ticks:
             low, high = min(low, *(y / ve for y in tick.y)), max(high, *(y / ve for y in tick.y))
         self.interval = nice(ELEV_EVERY_MM / self.y_mm)
+        deepest = min([low, *(float(path.points[:, 1].min()) for path in content.draft)])
+        if base is None and deepest < low:
+            base = floor(deepest / self.interval) * self.interval
         self.top = ceil(high / self.interval) * self.interval
         self.base = min(low, base) if base is not None else self._deep_enough(low, high)
 
@@ -228,6 +260,7 @@ class _Draftsman:
     def draw(self):
         """Draw in the order in which things may claim their place."""
         self._ground()
+        self._draft()
         self._ticks()
         self._axes()
         self._ends()
@@ -283,6 +316,13 @@ class _Draftsman:
             if self.fill == "stripe":
                 self.board.add_line(top[:, 0], top[:, 1] - BAND_MM)
                 self.board.add_line(top[:, 0], top[:, 1] - BAND_MM / 2)
+
+    def _draft(self):
+        """Keep lettering off what is drafted."""
+        for path in self.content.draft:
+            if path.what in ("contact", "fault", "misfit"):
+                points = self._paper(path.points)
+                self.board.add_line(points[:, 0], points[:, 1])
 
     def _ticks(self):
         for tick in self.content.ticks:

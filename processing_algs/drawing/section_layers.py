@@ -48,7 +48,7 @@ MARKS = {
     "line": (Qgis.MarkerShape.Circle, 1.1),
 }
 LINE_WIDTHS = {"axis": 0.25, "tick": 0.2, "base": 0.25, "sea_level": 0.2, "bend": 0.18, "leader": 0.12}
-TABLES = ("lettering", "interpretation", "attitudes", "contacts", "profile", "drawing", "units")
+TABLES = ("lettering", "interpretation", "attitudes", "contacts", "profile", "draft", "drawing", "units", "draft_areas")
 """What the names of a section's tables end in, top layer first."""
 GEMS_LINES, GEMS_AREAS = "ContactsAndFaults", "MapUnitPolys"
 
@@ -128,6 +128,23 @@ def profile_table(prefix, drawing):
     """Make the table of the ground."""
     rows = [(_line(points), []) for points in drawing.ground]
     return Table(f"{prefix}profile", Qgis.WkbType.LineString, QgsFields(), rows)
+
+
+def draft_tables(prefix, content, ve, rule):
+    """Make the tables of a draft, marked as such: its lines, and the areas of its units."""
+    paths = [
+        (
+            _line(path.points * (1.0, ve)),
+            [path.what, path.name or None, int(path.in_air), None if isnan(path.away) else path.away, rule, "draft"],
+        )
+        for path in content.draft
+    ]
+    lines = fields_of(what=TEXT, cross_name=TEXT, in_air=QMetaType.Type.Int, away=REAL, rule=TEXT, method=TEXT)
+    areas = [(_polygon(ring * (1.0, ve)), [unit, rule, "draft"]) for unit, ring in content.draft_areas]
+    return [
+        Table(f"{prefix}draft", Qgis.WkbType.LineString, lines, paths),
+        Table(f"{prefix}draft_areas", Qgis.WkbType.Polygon, fields_of(unit=TEXT, rule=TEXT, method=TEXT), areas),
+    ]
 
 
 def interpretation_tables(prefix, *, gems):

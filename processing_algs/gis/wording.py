@@ -127,6 +127,15 @@ def kinds():
     }
 
 
+def polarities():
+    """Words for which way up a bed is."""
+    return {
+        "upright": tr("upright"),
+        "overturned": tr("overturned"),
+        "unknown": tr("unknown"),
+    }
+
+
 def closer_kinds():
     """Words for closer kinds of structure, each with a symbol of its own."""
     return {

@@ -7,7 +7,7 @@ import numpy as np
 from ..base import AgonicAlgorithm
 from ..core import norths
 from ..core.attitudes import dip_direction, plane_of
-from ..core.known_planes import mean_plane, thickness, traverse
+from ..core.known_planes import mean_plane, near_line, thickness, traverse
 from ..core.words import read_polarities
 from ..drawing.plane_layers import style_thickness
 from ..gis.attitude_columns import AttitudeFields
@@ -206,7 +206,8 @@ class TrueThickness(AgonicAlgorithm):
         if around is not None:
             reach = said.DISTANCE
             for row in np.flatnonzero(~notes.rejected & np.isnan(normal[:, 0])):
-                near = _near(around, (ends[0][0][row], ends[0][1][row]), ends[1][row], reach)
+                start = ends[0][0][row], ends[0][1][row]
+                near = near_line(around.lon, around.lat, start, ends[1][row][:2], reach)
                 if not near.any():
                     notes.add(row, "no_attitude", rejects=True, distance=reach)
                     continue
@@ -223,12 +224,3 @@ def _ends(geometry):
         return [np.nan] * 4
     vertices = [(vertex.x(), vertex.y()) for vertex in geometry.vertices()]
     return [*vertices[0], *vertices[-1]]
-
-
-def _near(around, base, top, reach):
-    """Which attitudes lie within a distance of the straight line from base to top."""
-    east, north = norths.to_local(around.lon, around.lat, *base)
-    length = float(np.hypot(top[0], top[1]))
-    toward = top[:2] / length
-    along = np.clip(east * toward[0] + north * toward[1], 0.0, length)
-    return np.hypot(east - along * toward[0], north - along * toward[1]) <= reach

@@ -14,7 +14,8 @@ from ..core.straight import plane_line
 from ..gis.attitude_columns import read_attitudes
 from ..gis.columns import column_or_empty, numbers
 from ..gis.i18n import tr
-from ..gis.remarks import Notes
+from ..gis.point_rows import PLACE_SIGMA, PointRows, said_heights, station_sigma
+from ..gis.remarks import Notes, Tally
 from ..gis.units import code_of, styled_units, table_units, units_of, warnings
 from ..gis.vertices import vertices
 from .attitude_block import fields_of
@@ -150,26 +151,33 @@ def read_pool(said, run, along, areas):
     """
     source, names = run.source(said.ATTITUDES), fields_of(said)
     run.say(tr("Fields used: {fields}").format(fields=names.said()))
-    locator, parts, units, read = run.locator(source), [], [], 0
+    locator, parts, units, tally = run.locator(source), [], [], Tally()
+    looked = PointRows(run, source, locator, said_heights(said), said.HEIGHT_FIELD, ground=False, what="ATTITUDES")
     way = QgsCoordinateTransform(source.sourceCrs(), said.UNITS.crs, run.context.transformContext()) if areas else None
     for chunk in run.chunks(source, start=5.0, stop=15.0):
         notes, places = Notes(len(chunk)), locator.places(chunk)
         found = read_attitudes(chunk, names, notes, kind_default="bedding")
-        elev = numbers(column_or_empty(chunk, said.HEIGHT_FIELD), len(chunk))[0] * along.metres
-        lost = np.isnan(elev) & np.isfinite(places.lon)
-        if lost.any() and along.dem is not None:
-            elev[lost] = along.heights_at(places.lon[lost], places.lat[lost])
+        looked.note_places(places, notes)
+        elev, ground = looked.heights(chunk, notes), along.heights_at(places.lon, places.lat)
+        if looked.has_heights:
+            sigma = station_sigma(along.dem.slope(places.lon, places.lat, PLACE_SIGMA))
+            looked.note_off_ground(elev, ground, sigma, notes)
+        elev = np.where(np.isnan(elev), ground, elev)
         sigma = numbers(column_or_empty(chunk, said.SIGMA_FIELD), len(chunk))[0]
         sigma = np.where(np.isfinite(sigma), sigma, said.SIGMA)
         kind = np.array([str(one) for one in found.kind]) if names.kind else np.full(len(chunk), "bedding")
         good = ~notes.rejected & ~found.is_line & (kind == "bedding") & np.isfinite(elev) & np.isfinite(places.lon)
-        read += len(chunk)
+        tally.add(chunk.ids, notes)
         strike = np.where(found.dip == 0.0, 0.0, found.strike)
         columns = (places.lon, places.lat, elev, strike, found.dip, found.polarity == "overturned", sigma)
         parts.append([column[good] for column in columns])
         if areas:
             points = [way.transform(QgsPointXY(x, y)) for x, y in zip(places.x[good], places.y[good])]
             units += [areas.unit(point.x(), point.y()) for point in points]
+    looked.tell(far=True)
+    for told in tally.lines():
+        run.warn(f"ATTITUDES: {told}")
+    read = tally.read
     columns = [np.concatenate(column) for column in zip(*parts)] if parts else []
     if not columns or not len(columns[0]):
         raise QgsProcessingException(

@@ -33,6 +33,15 @@ def sentence(construction, axis=None):
     return f"{said} {carried.format(trend=f'{axis[0]:03.0f}', plunge=f'{axis[1]:.0f}')}"
 
 
+def draft_notes(said):
+    """Small print about a draft on a drawn section. List of str."""
+    axis = (said.AXIS_TREND, said.AXIS_PLUNGE) if said.RULE == "along_axis" else None
+    return [
+        sentence(said.DRAFT, axis),
+        tr("It supports, and does not replace, licensed professional judgement."),
+    ]
+
+
 def write_report(path, job, done):
     """Write how sections were drafted, and what does not fit.
 

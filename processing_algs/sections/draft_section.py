@@ -3,9 +3,8 @@
 from qgis.core import Qgis, QgsProcessingException
 
 from ..base import AgonicAlgorithm
-from ..core.drafts import CONSTRUCTIONS, draft
+from ..core.drafts import draft
 from ..drawing import draft_layers
-from ..gis import wording
 from ..gis.i18n import tr
 from ..gis.places import Locator
 from ..gis.remarks import Tally
@@ -14,7 +13,6 @@ from ..parameters import (
     AREAS,
     LINES,
     NUMERIC,
-    TABLE,
     choice,
     column,
     dem,
@@ -23,13 +21,13 @@ from ..parameters import (
     number,
     report,
     sink,
-    text,
 )
 from ..run import counts_of
 from . import draft_inputs as inputs
 from . import draft_outputs as outputs
 from .attitude_block import attitude_layer
 from .axes import axis_entries
+from .draft_block import angle_entry, constructions, depth_entry, order_entries
 from .draft_job import Job
 from .draft_report import write_report
 from .section_faults import fault_entries
@@ -102,26 +100,11 @@ class DraftSection(AgonicAlgorithm):
                 "CONSTRUCTION",
                 tr("Construction"),
                 tr("Kinks and arcs keep the thickness of every bed; folds that do not are told by what does not fit."),
-                wording.worded(
-                    CONSTRUCTIONS,
-                    {
-                        "straight": tr("straight, each contact down its own dip"),
-                        "kink": tr("kinks between domains of constant dip"),
-                        "arcs": tr("concentric arcs"),
-                        "between": tr("dips interpolated between the readings"),
-                    },
-                ),
+                constructions(),
                 default="straight",
             ),
             *axis_entries(needed=lambda said: False),  # noqa: ARG005
-            number(
-                "DEPTH",
-                tr("Depth"),
-                tr("Below the lowest ground of each section. Nothing is drawn deeper."),
-                default=500.0,
-                unit="m",
-                least=1.0,
-            ),
+            depth_entry(),
             number(
                 "ABOVE",
                 tr("Height of eroded beds"),
@@ -139,16 +122,7 @@ class DraftSection(AgonicAlgorithm):
                 unit="m",
                 least=0.0,
             ),
-            number(
-                "DOMAIN_ANGLE",
-                tr("Angle of a domain"),
-                tr("Neighbouring dips that differ by no more are taken together. Good dips on arcs want 2 or less."),
-                default=10.0,
-                unit="°",
-                least=0.0,
-                most=90.0,
-                advanced=True,
-            ),
+            angle_entry(),
             exaggeration(),
             *two_outputs(
                 tr("Contacts, axial surfaces, faults and bands: x distance, y height times exaggeration."),
@@ -296,33 +270,7 @@ def _map_entries():
             optional=True,
         ),
         column("UNIT_FIELD", tr("Codes of the units"), tr("The letters on the map."), "UNITS", optional=True),
-        text(
-            "UNIT_ORDER",
-            tr("Order of the units, oldest first"),
-            tr("Codes between commas, such as: Ru, Pe, Cw, Th. Without it, the table of units says the order."),
-        ),
-        layer(
-            "UNIT_TABLE",
-            tr("Table of units"),
-            tr("Its order, names and colours are used."),
-            TABLE,
-            optional=True,
-            advanced=True,
-        ),
-        text(
-            "UNCONFORMABLE",
-            tr("Units that lie unconformably on older ones"),
-            tr(
-                "Codes between commas. Each begins a sequence: its dips do not bend what is older, which ends at its "
-                "base."
-            ),
-        ),
-        text(
-            "INTRUSIVE",
-            tr("Intrusive units"),
-            tr("Codes between commas. Their contacts do not follow bedding and are not drafted."),
-            advanced=True,
-        ),
+        *order_entries(),
         layer(
             "CONTACTS",
             tr("Contacts"),

@@ -20,6 +20,8 @@ from ..gis.remarks import Tally
 from ..parameters import AREAS, LINES, choice, column, dem, file, flag, height_unit, layer, number
 from ..run import counts_of
 from .attitude_block import Carrying, attitude_layer, carrying
+from .draft_block import NONE, drawn_entries
+from .draft_report import draft_notes
 from .package import Package, mark_package, package_refusal
 from .section_contents import contents
 from .shared import Sections, exaggeration, section_lines
@@ -67,6 +69,7 @@ class DrawSection(AgonicAlgorithm):
             *self._map(),
             *attitude_layer(optional=True),
             *carrying(),
+            *drawn_entries(),
             *self._look(),
             file(
                 "FIGURE",
@@ -166,7 +169,18 @@ class DrawSection(AgonicAlgorithm):
 
     def refusal(self, said):
         """Why what was said cannot run together: a sentence, or None."""
-        return self._file_refusal(said) or self._gems_refusal(said) or self._steps_refusal(said)
+        return (
+            self._file_refusal(said)
+            or self._gems_refusal(said)
+            or self._draft_refusal(said)
+            or self._steps_refusal(said)
+        )
+
+    @staticmethod
+    def _draft_refusal(said):
+        if said.DRAFT != NONE and said.ATTITUDES is None:
+            return tr("A draft is constructed from attitudes: give ATTITUDES, or set DRAFT to none.")
+        return None
 
     @staticmethod
     def _file_refusal(said):
@@ -225,6 +239,8 @@ class DrawSection(AgonicAlgorithm):
             if not fine:
                 raise QgsProcessingException(tr("{name} failed.").format(name=algorithm.displayName()))
             layers[what] = QgsProcessingUtils.mapLayerFromString(results["OUTPUT_SECTION"], run.context)
+            if results.get("AREAS_SECTION"):
+                layers["draft_areas"] = QgsProcessingUtils.mapLayerFromString(results["AREAS_SECTION"], run.context)
         filled = contents(found.lines, layers, said.VE)
         for line in found.lines:
             if not filled[line.name].ground:
@@ -243,7 +259,8 @@ class DrawSection(AgonicAlgorithm):
     def _draw(self, said, run, lines, filled, layers, scale):
         """Draw, in a folder aside, and move what was asked for to its place at the end."""
         figure, how = said.FIGURE.place, Carrying.of(said)
-        colors = unit_colors({label for one in filled.values() for label, _ in one.units}, run.ready)
+        labels = {label for one in filled.values() for label, _ in (*one.units, *one.draft_areas)}
+        colors = unit_colors(labels, run.ready)
         with TemporaryDirectory(ignore_cleanup_errors=True) as folder:
             path = Path(run.file(said.PACKAGE) or Path(folder, "sections.gpkg"))
             project = QgsProject()
@@ -256,7 +273,9 @@ class DrawSection(AgonicAlgorithm):
                     drawing = draw(content, scale=scale, ve=said.VE, fill=said.FILL, base=said.BASE)
                     _check_size(line, drawing, scale, figure)
                     notes = self._notes(said.DEM.name, scale, said.VE, drawing.left_out, how if content.ticks else None)
-                    made.add(line, content, drawing, notes)
+                    if content.draft:
+                        notes = "\n".join([notes, *draft_notes(said)])
+                    made.add(line, content, drawing, notes, said.VE, said.DRAFT)
                 layout = make_layout(project, tr("Sections"), made.pages, scale)
                 if run.is_cancelled:
                     return
@@ -279,6 +298,8 @@ class DrawSection(AgonicAlgorithm):
             else tr("Vertical exaggeration {ve} times.").format(ve=f"{ve:g}")
         )
         lines = [tr("Scale 1:{scale}.").format(scale=f"{scale:,.0f}".replace(",", "\u2009")) + " " + told]
+        if ve != 1.0:
+            lines[0] += " " + tr("Dips and thicknesses cannot be measured on it.")
         lines.append(tr("Heights in metres above sea level, from {name}.").format(name=dem_name))
         if how:
             lines.append(how.sentence())

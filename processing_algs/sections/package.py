@@ -9,6 +9,7 @@ from qgis.core import Qgis, QgsCoordinateTransformContext, QgsProcessingExceptio
 
 from ..core.angles import compass_point, wrap360
 from ..drawing import section_layers as tables
+from ..drawing.draft_layers import style_draft, style_draft_units
 from ..drawing.literal import literal
 from ..drawing.section_layout import Page
 from ..gis.databases import connect, contents_of, count_rows, mark_as_ours, our_mark, tables_of
@@ -62,7 +63,7 @@ class Package:
         project.setFilePathStorage(Qgis.FilePathType.Relative)
         project.setTitle(tr("Sections"))
 
-    def add(self, line, content, drawing, notes):
+    def add(self, line, content, drawing, notes, ve, rule):
         """Add a section.
 
         Parameters
@@ -72,6 +73,10 @@ class Package:
         drawing : section_drawing.Drawing
         notes : str
             Small print of its page.
+        ve : float
+            Vertical exaggeration.
+        rule : str
+            Construction of the draft.
         """
         prefix = self._prefix(line)
         drawn_on = tables.interpretation_tables(prefix, gems=self._gems)
@@ -84,8 +89,12 @@ class Package:
         if content.ticks:
             kind, rows = Qgis.WkbType.LineString, self._ticks[line.name]
             written.append(tables.Table(f"{prefix}attitudes", kind, self._tick_fields, rows))
+        if content.draft:
+            written += tables.draft_tables(prefix, content, ve, rule)
         tables.write_tables(self._path, written, QgsCoordinateTransformContext())
         title = tr("Section {first}\u2013{last}").format(first=line.ends[0], last=line.ends[1])
+        if content.draft:
+            title = tr("{title}: a draft below the ground").format(title=title)
         layers = self._open(prefix, title, written, drawn_on)
         legend = [
             (layers[what], name)
@@ -93,6 +102,8 @@ class Package:
                 ("units", tr("Map units"), content.units),
                 ("contacts", tr("Contacts and faults"), content.marks),
                 ("attitudes", tr("Attitudes"), content.ticks),
+                ("draft", tr("Draft, not measured"), content.draft),
+                ("draft_areas", tr("Units, drafted"), content.draft_areas),
             )
             if what in layers and filled and layers[what].featureCount()
         ]
@@ -127,8 +138,10 @@ class Package:
             "attitudes": lambda layer: tables.style_ticks(layer, self._reach),
             "contacts": tables.style_contacts,
             "profile": tables.style_profile,
+            "draft": style_draft,
             "drawing": tables.style_drawing,
             "units": lambda layer: tables.style_units(layer, self._colors),
+            "draft_areas": lambda layer: style_draft_units(layer, self._colors),
         }
         present = {table.name.removeprefix(prefix) for table in written}
         group = self._project.layerTreeRoot().addGroup(literal(title))

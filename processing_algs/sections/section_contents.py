@@ -4,7 +4,7 @@ import numpy as np
 from qgis.core import QgsVariantUtils
 
 from ..core import sections
-from ..drawing.section_drawing import Content, Mark, Tick
+from ..drawing.section_drawing import Content, DraftPath, Mark, Tick
 from ..gis.remarks import REJECTED
 
 
@@ -40,11 +40,27 @@ def contents(lines, layers, ve):
         x, y = _points(row.geometry()).T
         label = "" if row["tick"] == "vertical" else f"{abs(row['app_dip']):.0f}"
         found[row["section"]].ticks.append(Tick(tuple(x), tuple(y), label, row["tick"] != "inclined"))
+    _add_draft(found, layers, ve)
     for content in found.values():
         content.ground.sort(key=lambda points: points[0, 0])
         content.units.sort(key=lambda unit: unit[1][0, 0])
         content.marks.sort(key=lambda mark: mark.distance)
     return found
+
+
+def _add_draft(found, layers, ve):
+    """Sort the lines and areas of a draft by section."""
+    for row in layers["draft"].getFeatures() if "draft" in layers else ():
+        path = DraftPath(
+            row["what"], _text(row["cross_name"]), row["in_air"] == 1, _number(row["away"]),
+            _points(row.geometry()) / (1.0, ve),
+        )  # fmt: skip
+        found[row["section"]].draft.append(path)
+    for row in layers["draft_areas"].getFeatures() if "draft_areas" in layers else ():
+        ring = row.geometry().asPolygon()[0]
+        found[row["section"]].draft_areas.append(
+            (row["unit"], np.array([(point.x(), point.y()) for point in ring]) / (1.0, ve))
+        )
 
 
 def _empty(line):

@@ -3,11 +3,13 @@
 from qgis.core import QgsProcessing, QgsProcessingMultiStepFeedback
 
 from .attitude_block import KEYS
+from .draft_block import NONE, draft_step
+from .draft_section import DraftSection
 from .section_attitudes import SectionAttitudes
 from .section_crossings import SectionCrossings
 from .section_profile import SectionProfile
 
-MOST_STEPS = 6  # ground, units, contacts, faults, attitudes, and drawing
+MOST_STEPS = 7  # ground, units, contacts, faults, attitudes, draft, and drawing
 
 
 def steps_of(said, scale):
@@ -22,6 +24,8 @@ def steps_of(said, scale):
     if said.ATTITUDES:
         tick = said.TICK * scale / 1000.0
         found.append((SectionAttitudes(), shared | said.handed(*KEYS) | {"TICK": tick}, "attitudes"))
+    if said.DRAFT != NONE:
+        found.append((DraftSection(), draft_step(said, shared), "draft"))
     for algorithm, _, _ in found:
         algorithm.initAlgorithm()
     return found

@@ -4,7 +4,7 @@ import numpy as np
 from qgis.core import Qgis, QgsGeometry, QgsProcessingException, QgsWkbTypes
 
 from ..base import AgonicAlgorithm
-from ..core import norths
+from ..core import fixes, norths
 from ..gis.columns import Chunk
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
@@ -247,6 +247,7 @@ class LocateByBearings(AgonicAlgorithm):
         for line in of_rays.lines():
             run.warn(tr("Sights: {line}").format(line=line))
         warnings = [*map(run_warning, unseen_turns(names, found)), *reader.warnings(), *found.north.warnings()]
+        run.say(found.north.line())
         for _, sentence in warnings:
             run.warn(sentence)
         return out.counts
@@ -273,11 +274,8 @@ def _points(shapes, columns, kind):
 
 def _ellipse(shapes, columns, row):
     """Outline of an error ellipse."""
-    around = np.radians(np.arange(0.0, 360.0, 360.0 / CORNERS))
-    long_axis = np.radians(columns["ell_azim"][row])
-    along, across = columns["semi_major"][row] * np.cos(around), columns["semi_minor"][row] * np.sin(around)
-    east = along * np.sin(long_axis) + across * np.cos(long_axis)
-    north = along * np.cos(long_axis) - across * np.sin(long_axis)
+    axes = (columns[name][row] for name in ("semi_major", "semi_minor", "ell_azim"))
+    east, north = fixes.ellipse_outline(*axes, CORNERS)
     ring = norths.from_local(east, north, columns["lon"][row], columns["lat"][row])
     area = shapes.polygon(*ring, np.zeros(CORNERS))
     area.get().dropZValue()

@@ -170,6 +170,7 @@ class SightToTerrain(AgonicAlgorithm):
                 points.add(chunk, columns, notes, _points(shapes, sights))
                 if lines:
                     lines.add(chunk, columns, notes, _lines(shapes, sights))
+        run.say(north.line())
         for _, sentence in [*reader.warnings(), *north.warnings()]:
             run.warn(sentence)
         run.style(points, style_sighted)
@@ -207,7 +208,8 @@ class SightToTerrain(AgonicAlgorithm):
         self._note(notes, ground, places, how, grazing, (reach, low, high, end))
         gone = np.where(notes.rejected, np.nan, 1.0)
         reach = reach * gone
-        tilt = np.radians(elevation)
+        sig_bearing = np.hypot(said.SIGMA_BEARING, corrected.sigma)
+        sig_across, sig_elev = rays.sight_sigmas(reach, elevation, sig_bearing, sigma)
         columns = {
             "azim_read": azimuth * gone,
             "decl": corrected.decl * gone,
@@ -219,8 +221,8 @@ class SightToTerrain(AgonicAlgorithm):
             "range_lo": low * gone,
             "range_hi": high * gone,
             "elev": eye + rays.rise(reach, elevation, bend),
-            "sig_across": reach * np.radians(np.hypot(said.SIGMA_BEARING, corrected.sigma)),
-            "sig_elev": reach * np.radians(sigma) / np.cos(tilt) ** 2,
+            "sig_across": sig_across,
+            "sig_elev": sig_elev,
             "curv_refr": rays.curvature_and_refraction(reach, bend),
             "decl_from": notes.kept(corrected.decl_from),
             "read_date": notes.kept(corrected.read_date),
@@ -270,8 +272,7 @@ class SightToTerrain(AgonicAlgorithm):
 def _points(shapes, sights):
     """Where the sights meet the ground, no geometry where they do not."""
     places, azimuth, eye, elevation, reach, _, bend = sights
-    turn = np.radians(azimuth)
-    x, y = shapes.xy(*from_local(reach * np.sin(turn), reach * np.cos(turn), places.lon, places.lat))
+    x, y = shapes.xy(*from_local(*rays.laid_off(azimuth, reach), places.lon, places.lat))
     z = eye + rays.rise(reach, elevation, bend)
     known = np.isfinite(x) & np.isfinite(y) & np.isfinite(z)
     return [
@@ -283,13 +284,13 @@ def _points(shapes, sights):
 def _lines(shapes, sights):
     """The rays, to where they end, no geometry where there is none."""
     places, azimuth, eye, elevation, _, end, bend = sights
-    turn, found = np.radians(azimuth), []
+    found = []
     for row, far in enumerate(end.tolist()):
         if not far > 0.0:  # NaN too
             found.append(QgsGeometry())
             continue
         distance = np.linspace(0.0, far, max(int(np.ceil(far / VERTEX)), 1) + 1)
-        east, north = distance * np.sin(turn[row]), distance * np.cos(turn[row])
+        east, north = rays.laid_off(azimuth[row], distance)
         height = eye[row] + rays.rise(distance, elevation[row], bend)
         found.append(shapes.line(*from_local(east, north, places.lon[row], places.lat[row]), height))
     return found

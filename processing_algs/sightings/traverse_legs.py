@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 from qgis.core import QgsCoordinateTransform, QgsProcessingException
 
-from ..core import norths, rays
+from ..core import norths, traverse
 from ..core.bearings import read_vertical_angles
 from ..core.cells import is_empty, text_of
 from ..core.number_columns import LIMITS, CommaVotes, read_numbers
@@ -89,12 +89,14 @@ def _lengths(chunk, said, notes):
     slope = said.DISTANCE_MEANS == SLOPE
     if slope:
         notes.add_where(np.isnan(up) & ~notes.rejected, "no_slope", rejects=False)
-    tilt = np.radians(np.nan_to_num(up))
-    length = distance * np.cos(tilt) if slope else distance
-    share = said.SIGMA_DISTANCE / 100.0
-    of_angle = length * np.radians(said.SIGMA_ANGLE) / np.cos(tilt) ** 2
-    variance = of_angle**2 + (share * length * np.tan(tilt)) ** 2
-    return length, rays.rise(length, up, said.REFRACTION), variance
+    return traverse.leg_lengths(
+        distance,
+        up,
+        along_slope=slope,
+        sigma_distance=said.SIGMA_DISTANCE / 100.0,
+        sigma_angle=said.SIGMA_ANGLE,
+        refraction=said.REFRACTION,
+    )
 
 
 def known_places(said, run, legs, locator, crs):

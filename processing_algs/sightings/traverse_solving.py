@@ -87,31 +87,32 @@ def _lay(legs, said, north, locator, known, centre, stations, notes):
     at_end = again.correct(legs.chunk, places[1], back, ~notes.rejected, unsaid)
     fore = wrap360(legs.fore + corrected.correction - turns[at]) * used
     back = wrap360(legs.back + at_end.correction - turns[to]) * used
-    count = len(legs.names)
-    attraction = traverse.local_attraction(at, to, fore, back, count, said.CLEAN_WITHIN, said.SIGMA_BEARING)
-    sigma_length = said.SIGMA_DISTANCE / 100 * legs.length
-    step, variance = traverse.leg_steps(attraction.azimuth, legs.length, attraction.sigma, sigma_length)
     fixed, first = known
-    laid = traverse.adjust(at, to, step, legs.length, fixed, variance)
-    height = np.full((count, 1), np.nan)
+    height = np.full((len(legs.names), 1), np.nan)
     if said.START_HEIGHT is not None:
         height[first] = said.START_HEIGHT
-    rise = np.where(np.isnan(step[:, 0]), np.nan, legs.rise)[:, np.newaxis]
-    heights = traverse.adjust(at, to, rise, legs.length, height, legs.rise_variance[:, np.newaxis])
-    there = np.isfinite(step[:, 0])
-    common = float(np.mean(corrected.sigma[there])) if there.any() else 0.0
-    offset = laid.after - fixed[np.maximum(laid.origin, 0)]
+    laid = traverse.lay_out(
+        (at, to),
+        (fore, back),
+        (legs.length, legs.rise, legs.rise_variance),
+        fixed,
+        height,
+        clean_within=said.CLEAN_WITHIN,
+        sigma_bearing=said.SIGMA_BEARING,
+        sigma_distance=said.SIGMA_DISTANCE / 100.0,
+        sigma_north=corrected.sigma,
+    )
     return Solved(
         corrected,
         at_end.correction,
         north.known_declination(legs.chunk, places[0], corrected.decl),
         turns[at],
-        attraction,
-        step,
-        laid,
-        heights,
-        traverse.position_sigma(laid.variance, offset, common),
-        *norths.from_local(laid.after[:, 0], laid.after[:, 1], *centre),
+        laid.attraction,
+        laid.step,
+        laid.places,
+        laid.heights,
+        laid.sigma,
+        *norths.from_local(laid.places.after[:, 0], laid.places.after[:, 1], *centre),
     )
 
 
@@ -181,9 +182,8 @@ def leg_columns(legs, solved, notes):
     """Columns of the legs, but for what was noticed."""
     found, corrected = solved.attraction, solved.corrected
     at, to = np.maximum(legs.start, 0), np.maximum(legs.end, 0)
-    east, north = (solved.step + solved.places.change).T
     leg = wrap360(found.azimuth + solved.turn)
-    adjusted, length = wrap360(np.degrees(np.arctan2(east, north)) + solved.turn), np.hypot(east, north)
+    adjusted, length = traverse.closed_legs(solved.step, solved.places.change, solved.turn)
     columns = {
         "fore_read": legs.fore,
         "back_read": legs.back,

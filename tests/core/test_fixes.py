@@ -444,3 +444,16 @@ def test_turned_fixes_and_turns_are_as_uncertain_as_they_say(turn):
     along, across = east * np.sin(axis) + north * np.cos(axis), east * np.cos(axis) - north * np.sin(axis)
     inside = (along / turned.semi_major) ** 2 + (across / turned.semi_minor) ** 2 <= 1
     assert 0.93 < np.mean(inside) < 0.97
+
+
+@pytest.mark.parametrize("azimuth", [0.0, 30.0, 110.0, 165.0])
+def test_the_outline_of_an_ellipse_has_its_axes_and_its_turn(azimuth):
+    east, north = fixes.ellipse_outline(50.0, 20.0, azimuth, 360)
+    away = np.hypot(east, north)
+    assert (away.max(), away.min()) == (pytest.approx(50.0), pytest.approx(20.0))
+    longest = np.degrees(np.arctan2(east, north))[np.argmax(away)] % 180.0
+    assert longest == pytest.approx(azimuth % 180.0, abs=1e-6)
+    # A second way: every corner fulfils the equation of an ellipse in its own axes.
+    turn = np.radians(azimuth)
+    along, across = east * np.sin(turn) + north * np.cos(turn), east * np.cos(turn) - north * np.sin(turn)
+    assert (along / 50.0) ** 2 + (across / 20.0) ** 2 == pytest.approx(np.ones(360))

@@ -2,6 +2,7 @@
 
 import numpy as np
 import pytest
+from agonic.processing_algs.core import known_planes, norths
 from agonic.processing_algs.core.angles import axial_difference
 from agonic.processing_algs.core.attitudes import line_vector, plane_of, pole
 from agonic.processing_algs.core.errors import FieldDataError
@@ -270,3 +271,15 @@ def test_lines_of_the_published_outcrop_problem_meet():
     assert axial_difference(azimuth, 44.0608) == pytest.approx(0.0, abs=1e-4)
     trend = line_vector(44.0608, 0.0)[:2]
     assert abs(trend @ [outcrop[1], -outcrop[0]]) < 1e-3
+
+
+def test_places_near_a_line_are_near_its_stretch_and_its_ends():
+    # Metres east and north of the start of a line that runs 300 m toward 060: beside it, beyond its ends, far.
+    along, across = np.array([150.0, 150.0, -40.0, 340.0, 360.0, -60.0]), np.array([40.0, -60.0, 10.0, -20.0, 0.0, 0.0])
+    turn = np.radians(60.0)
+    east = along * np.sin(turn) + across * np.cos(turn)
+    north = along * np.cos(turn) - across * np.sin(turn)
+    lon, lat = norths.from_local(east, north, 15.0, 55.0)
+    end = (300.0 * np.sin(turn), 300.0 * np.cos(turn))
+    near = known_planes.near_line(lon, lat, (15.0, 55.0), end, 50.0)
+    assert near.tolist() == [True, False, True, True, False, False]

@@ -340,3 +340,19 @@ def test_the_interval_on_a_plane_slope_is_that_of_the_law_of_sines():
     for value, up in ((found.low, 9.0), (found.range, 10.0), (found.high, 11.0)):
         # 1.6 + d tan(up) = 0.4 (d - 400)
         assert value[0] == pytest.approx((1.6 + 160.0) / (0.4 - np.tan(np.radians(up))), abs=0.01)
+
+
+@pytest.mark.parametrize(
+    ("azimuth", "east", "north"), [(30, 50, 86.603), (120, 86.603, -50), (240, -86.603, -50), (330, -50, 86.603)]
+)
+def test_a_distance_is_laid_off_along_its_azimuth(azimuth, east, north):
+    assert rays.laid_off(azimuth, 100.0) == (pytest.approx(east, abs=1e-3), pytest.approx(north, abs=1e-3))
+
+
+def test_the_errors_of_a_sighted_place_are_those_of_a_small_turn():
+    """A second way: turn the sight by its errors and see how far its end moves."""
+    across, height = rays.sight_sigmas([800.0], [15.0], [1.5], 0.5)
+    moved = np.subtract(rays.laid_off(41.5, 800.0), rays.laid_off(40.0, 800.0))
+    assert across[0] == pytest.approx(np.hypot(*moved), rel=1e-3)
+    higher = 800.0 * (np.tan(np.radians(15.5)) - np.tan(np.radians(14.5))) / 2.0
+    assert height[0] == pytest.approx(higher, rel=1e-3)

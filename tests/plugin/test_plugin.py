@@ -56,6 +56,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
     plugin.initProcessing()
     # Ids are what scripts and models hold: a change here breaks them.
     assert registered() == [
+        "agonic:blank_fieldbook",
         "agonic:check_compass",
         "agonic:check_readings",
         "agonic:convert_notation",
@@ -69,6 +70,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:north_angles",
         "agonic:north_diagram",
         "agonic:outcrop_trace",
+        "agonic:plan_boreholes",
         "agonic:planes_along_traces",
         "agonic:planes_from_points",
         "agonic:project_to_section",

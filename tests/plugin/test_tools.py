@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 ROOT = Path(__file__).parents[2]
-TOOLS = ("manual.py", "shipped.py", "translations.py", "check_layout.py", "package.py")
+TOOLS = ("dictionary.py", "manual.py", "shipped.py", "translations.py", "check_layout.py", "package.py")
 
 TR = '''"""Texts."""
 
