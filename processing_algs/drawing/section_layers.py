@@ -30,6 +30,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QMetaType
 from qgis.PyQt.QtGui import QColor
 
+from ..core import colour
 from ..core.printable import printable
 from ..gis.i18n import tr
 from ..gis.section_lines import section_space
@@ -38,11 +39,6 @@ from .section_drawing import LOOKS
 
 TEXT, REAL = QMetaType.Type.QString, QMetaType.Type.Double
 INK, FAULT, SEA = "#000000", "#b02a1a", "#2a6f97"
-# Pale enough for black ticks and letters; neighbours in the list differ in hue and in lightness.
-PALETTE = (
-    "#f3dfa2", "#b9d7ea", "#d9e8b4", "#efc4b3", "#d6cbe4", "#cfd3c6", "#f8efc9", "#9fc9c0", "#e6cf9c", "#f2d5df",
-    "#b7c7a3", "#c9b8a8",
-)  # fmt: skip
 FADE = 65.0  # how much paler the farthest attitude is. Units: percent
 
 # Marks in the middle of a tick, and their size in mm. The half circle lies on the upper side: the bed was turned over.
@@ -263,9 +259,10 @@ def unit_colors(labels, renderer=None):
         known |= {str(value): (category.symbol().color().name(), category.label() or str(value)) for value in values}
     labels = {label for label in labels if label}
     colors = {label: known[label] for label in known if label in labels}
-    for number, label in enumerate(sorted(labels - colors.keys())):
-        colors[label] = (PALETTE[number % len(PALETTE)], label)
-    return colors
+    named = [*colors, *sorted(labels - colors.keys())]
+    # The one set of colours there is, for units that the map does not colour.
+    chosen = colour.choose(named, {label: color for label, (color, _) in colors.items()}, ()).colors
+    return {label: colors.get(label, (chosen[label], label)) for label in named}
 
 
 def style_units(layer, colors):
