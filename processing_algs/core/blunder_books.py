@@ -22,6 +22,9 @@ ENOUGH: Final = 20
 """Steep beds that a book and the other books each need among each other."""
 LEAST_TURN: Final = 3.0
 """A smaller turn is a habit of the hand, not a blunder. Units: degrees."""
+MOST_OWN: Final = 150
+"""Of more readings of a book than this a part is weighed: they tell as much."""
+MOST_OTHERS: Final = 300
 SECOND_COLUMN_WRONG: Final = 0.01
 """How often a letter or dip direction written beside the reading is itself the slip."""
 
@@ -178,7 +181,7 @@ def _judge_group(
     count = int(mine.sum())
     if min(np.sum(mine & steep), np.sum(others & steep)) < enough:
         return Verdict(label, count, False, "few_steep")
-    used = np.flatnonzero(mine | others)
+    used = _sample(readings.places, mine, others)
     part, own = readings.take(used), mine[used]
     surface, among = _group_surface(part, own, block[used], smooth)
     rows = np.flatnonzero(among & (part.dip > 5.0))
@@ -209,6 +212,21 @@ def _judge_group(
         return Verdict(label, len(rows), True, "", "mirrored", np.nan, np.nan, limited, False, evidence)
     token = _named(best, max(sigma, 1.0), part, own, days)
     return Verdict(label, len(rows), True, "", token, best, max(sigma, 0.3), limited, False, evidence)
+
+
+def _sample(places: Floats, mine: npt.NDArray[np.bool_], others: npt.NDArray[np.bool_]) -> npt.NDArray[np.int64]:
+    """Choose the rows that are weighed: of a large book every k-th, and of the others those that lie nearest."""
+    rows = np.flatnonzero(mine)
+    rows = rows[:: -(-len(rows) // MOST_OWN)]
+    rest = np.flatnonzero(others)
+    if len(rest) > MOST_OTHERS:
+        away = np.full(len(rest), np.inf)
+        for place in places[rows]:
+            away = np.minimum(away, np.hypot(*(places[rest] - place).T))
+        # Half of them everywhere, so that the surface knows the whole area, and half close by.
+        near = rest[np.argsort(away, kind="stable")[: MOST_OTHERS // 2]]
+        rest = np.union1d(near, rest[:: -(-2 * len(rest) // MOST_OTHERS)])
+    return np.sort(np.concatenate([rows, rest]))
 
 
 def _named(turn: float, sigma: float, readings: Readings, mine: npt.NDArray[np.bool_], days: bool) -> str:

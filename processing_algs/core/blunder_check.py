@@ -1,6 +1,6 @@
 """All the evidence for blunders in a table of attitudes brought together: surface, books, days, repeats, columns."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any, Final, Optional
 
@@ -130,7 +130,11 @@ class Checked:
 
 
 def check(
-    table: Table, kinds: Sequence[str] = SURFACE_KINDS, azimuth_is: str = "either", support: Optional[Support] = None
+    table: Table,
+    kinds: Sequence[str] = SURFACE_KINDS,
+    azimuth_is: str = "either",
+    support: Optional[Support] = None,
+    go_on: Callable[[], bool] = lambda: True,
 ) -> Checked:
     """Look for blunders in a table.
 
@@ -143,6 +147,8 @@ def check(
         See `blunder_hunt.repairs`.
     support : Support, optional
         Known planes that help the surface of bedding; they are never suspects.
+    go_on : callable
+        See `blunder_hunt.hunt`.
 
     Returns
     -------
@@ -157,14 +163,20 @@ def check(
     for name in kinds:
         of_kind = usable & (kind == name)
         if of_kind.any():
-            _judge_kind(table, np.flatnonzero(of_kind), name, azimuth_is, support, found)
+            _judge_kind(table, np.flatnonzero(of_kind), name, azimuth_is, support, found, go_on)
     _second_column(table, found)
     _columns(table, usable, found)
     return found
 
 
 def _judge_kind(
-    table: Table, rows: npt.NDArray[np.int64], name: str, azimuth_is: str, support: Optional[Support], found: Checked
+    table: Table,
+    rows: npt.NDArray[np.int64],
+    name: str,
+    azimuth_is: str,
+    support: Optional[Support],
+    found: Checked,
+    go_on: Callable[[], bool],
 ) -> None:
     placed = rows[np.isfinite(table.places[rows]).all(axis=1)]
     scatter = SCATTER
@@ -176,7 +188,7 @@ def _judge_kind(
         if not overturned:
             readings = _books(table, part, name, readings, found)
         helped = readings if support is None or overturned or name != "bedding" else _with_support(readings, support)
-        suspicions = hunt(helped, azimuth_is)
+        suspicions = hunt(helped, azimuth_is, go_on=go_on)
         if suspicions.smooth and not overturned:
             scatter = float(np.median([smooth.scatter for smooth in suspicions.smooth]))
         found.smooth += [(name, smooth) for smooth in suspicions.smooth]

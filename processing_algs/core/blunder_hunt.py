@@ -5,7 +5,7 @@ is fitted without the row and without all other suspects. Nothing is repaired he
 its evidence.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Final, NamedTuple, Optional
 
@@ -253,7 +253,12 @@ def _cleaned(
     return surface
 
 
-def hunt(readings: Readings, azimuth_is: str = "either", smooth: Optional[Smoothness] = None) -> Suspicions:
+def hunt(
+    readings: Readings,
+    azimuth_is: str = "either",
+    smooth: Optional[Smoothness] = None,
+    go_on: Callable[[], bool] = lambda: True,
+) -> Suspicions:
     """Judge every reading of one kind by the surface through the others.
 
     Parameters
@@ -264,6 +269,8 @@ def hunt(readings: Readings, azimuth_is: str = "either", smooth: Optional[Smooth
         See `repairs`.
     smooth : Smoothness, optional
         How the surface varies, where it is known; by default found from the readings.
+    go_on : callable
+        Asked before each part of a large area; what is left is not judged once it says no.
 
     Returns
     -------
@@ -277,7 +284,7 @@ def hunt(readings: Readings, azimuth_is: str = "either", smooth: Optional[Smooth
     )
     for core, around in _parts(readings.places):
         part = readings.take(around)
-        if len(around) >= FEWEST:
+        if len(around) >= FEWEST and go_on():
             _judge(part, azimuth_is, smooth, found, around, np.isin(around, core))
     return found
 

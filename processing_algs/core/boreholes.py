@@ -5,7 +5,7 @@ measured along the hole from its collar. Points are east, north, up in a local f
 """
 
 from dataclasses import dataclass
-from typing import Final
+from typing import Callable, Final
 
 import numpy as np
 import numpy.typing as npt
@@ -199,8 +199,8 @@ def plan(
     Raises
     ------
     FieldDataError
-        ``no_length``: collar and target are one place. ``grazing``: the hole lies within `GRAZING` of the plane; the
-        value is the angle.
+        ``no_length``: collar and target are one place. ``along_plane``: the hole lies within `GRAZING` of the plane;
+        the value is the angle.
     """
     start, end, pole, known = (np.asarray(part, dtype=float) for part in (collar, target, normal, seen))
     offset = end - start
@@ -213,7 +213,7 @@ def plan(
     angle = float(np.degrees(np.arcsin(min(sine, 1.0))))
     if angle < GRAZING:
         message = f"The hole meets the plane at {angle:.1f} degrees."
-        raise FieldDataError(message, code="grazing", value=angle, least=GRAZING)
+        raise FieldDataError(message, code="along_plane", value=round(angle, 1), least=round(GRAZING))
     reach = float(np.linalg.norm(end - known))
     square = float(np.hypot(reach * np.tan(np.radians(sig_pole)), sigma_place))
     swing = length * np.tan(np.radians(sigma_hole))
@@ -228,25 +228,6 @@ def plan(
     return Planned(azimuth, down, length, angle, sigma_length, sigma_aside)
 
 
-def core_thickness(length: npt.ArrayLike, way: npt.ArrayLike, normal: npt.ArrayLike) -> FloatArray:
-    """Thickness of a bed that a hole passes through, square to its bedding.
-
-    Parameters
-    ----------
-    length : float or array_like, shape (n,)
-        Drilled through the bed. Units: metres.
-    way, normal : array_like, shape (n, 3)
-        Unit vectors along the hole and square to the bed.
-
-    Returns
-    -------
-    ndarray, shape (n,)
-        Units: metres.
-    """
-    along = np.sum(np.asarray(way, dtype=float) * np.asarray(normal, dtype=float), axis=-1)
-    return np.asarray(np.asarray(length, dtype=float) * np.abs(along))
-
-
 def _turn(one: FloatArray, two: FloatArray) -> FloatArray:
     """Angle between unit vectors. Radians."""
     return np.asarray(2.0 * np.arcsin(np.clip(np.linalg.norm(two - one, axis=-1) / 2.0, 0.0, 1.0)))
@@ -257,3 +238,47 @@ def _arc(one: FloatArray, two: FloatArray, length: FloatArray) -> FloatArray:
     half = _turn(one, two) / 2.0
     ratio = np.where(half < _STRAIGHT, 1.0, np.tan(half) / np.where(half < _STRAIGHT, 1.0, half))
     return np.asarray(length[:, None] / 2.0 * (one + two) * ratio[:, None])
+
+
+def up_to_ground(
+    target: npt.ArrayLike, way: npt.ArrayLike, ground: Callable[[FloatArray], FloatArray], longest: float, step: float
+) -> float:
+    """Length of a straight hole from the ground to a target, followed upward from the target.
+
+    Parameters
+    ----------
+    target : array_like, shape (3,)
+        Units: metres.
+    way : array_like, shape (3,)
+        Unit vector down the hole.
+    ground : callable
+        Heights of the ground at places, shape (n, 3); NaN where it is not known. Units: metres.
+    longest : float
+        Units: metres.
+    step : float
+        Between places where the ground is looked at. Units: metres.
+
+    Returns
+    -------
+    float
+        To the first place at which the hole comes out. NaN where it does not within ``longest``, or passes under
+        ground that is not known. Units: metres.
+
+    Raises
+    ------
+    FieldDataError
+        ``above_ground``: the target is not below the ground; the value is how far above it is.
+    """
+    end, down = np.asarray(target, dtype=float), np.asarray(way, dtype=float)
+    far = np.append(np.arange(0.0, longest, step), longest)
+    places = end - far[:, np.newaxis] * down
+    under = ground(places) - places[:, 2]
+    if under[0] <= 0.0:
+        message = f"The target is {-under[0]:.1f} m above the ground."
+        raise FieldDataError(message, code="above_ground", value=round(float(-under[0]), 1))
+    out = np.flatnonzero(~(under > 0.0))
+    if not len(out) or np.isnan(under[out[0]]):
+        return float("nan")
+    last = int(out[0])
+    share = under[last - 1] / (under[last - 1] - under[last])
+    return float(far[last - 1] + share * (far[last] - far[last - 1]))

@@ -124,11 +124,16 @@ class PlaceCount:
         A place is far where its third-nearest other place is farther than 20 km and farther than 20 times the median
         of that distance. Many readings at one station are one place.
         """
-        points = self._settle().astype(float)
         nothing = np.empty((0, 3)), np.empty(0), np.empty(0, dtype=np.intp)
+        if len(self._kept) + sum(map(len, self._waiting)) < FEWEST:
+            return OddPlaces(np.nan, *nothing)
+        points = self._settle().astype(float)
         if len(points) < FEWEST:
             return OddPlaces(np.nan, *nothing)
         doubtful = points[~_in_company(points)]
+        # Most are cleared by a few places of each neighbourhood; the rest are held against all.
+        some = _thin(points.astype(np.int64), LEAST / 2.0).astype(float)
+        doubtful = doubtful[_third(doubtful, some, LEAST) > 0.0]
         distance = _third(doubtful, points, LEAST)
         if not (distance > LEAST).any():
             return OddPlaces(LEAST, *nothing)
@@ -174,6 +179,10 @@ class OddPlaces:
         -------
         Judged
         """
+        if len(self.points) == 0:
+            count = np.broadcast(lon, lat).size
+            none = np.zeros(count, dtype=bool)
+            return Judged(none, none.copy(), np.full(count, np.nan), self.limit)
         points = _points(lon, lat)
         distance, together = np.full(len(points), np.nan), np.zeros(len(points), dtype=np.intp)
         there = np.flatnonzero(np.isfinite(points).all(axis=1))
@@ -200,9 +209,9 @@ def _to_space() -> Transformer:
     return Transformer.from_pipeline("+proj=cart +ellps=WGS84")
 
 
-def _thin(points: Points) -> Points:
+def _thin(points: Points, edge: float = _CELL) -> Points:
     """Distinct points, the first four of each cell in their own order."""
-    cell = _cell_keys(points, _CELL)
+    cell = _cell_keys(points, edge)
     order = np.lexsort((*points.T, cell))
     points, cell = points[order], cell[order]
     new = np.ones(len(points), dtype=bool)

@@ -34,7 +34,7 @@ _PLAIN: Final = tuple(
     for name in COLUMN_NAMES["azimuth"]
     if not any(name in COLUMN_NAMES[role] for role in ("strike", "dip_dir", "trend"))
 )
-FOUND: Final = ("dip", "side", "kind", "polarity", "rake", "north", "ring", "date", "declination", "height")
+FOUND: Final = ("dip", "side", "compass", "kind", "polarity", "rake", "north", "ring", "date", "declination", "height")
 SPLIT: Final = ("azimuth", "dip", "side", "text", "rake", "kind", "polarity")
 """Roles whose cells may hold several readings."""
 PAIRS: Final = (("longitude", "latitude"), ("easting", "northing"))

@@ -100,3 +100,16 @@ def _dashed(width, color, pattern):
     layer.setCustomDashVector(list(pattern))
     layer.setCustomDashPatternUnit(Qgis.RenderUnit.Millimeters)
     return symbol
+
+
+def style_collars(layer):
+    """Mark the mouths of planned holes: open, for nothing was drilled."""
+    hole = QgsMarkerSymbol.createSimple(
+        {"name": "circle", "color": "#ffffff", "outline_color": PROJECTED, "outline_width": "0.5", "size": "2.6"}
+    )
+    layer.setRenderer(QgsSingleSymbolRenderer(hole))
+
+
+def style_holes(layer):
+    """Draw planned holes, dashed, for nothing was drilled."""
+    layer.setRenderer(QgsSingleSymbolRenderer(_dashed(0.5, PROJECTED, (2.0, 0.8))))

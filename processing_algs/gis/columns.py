@@ -7,12 +7,12 @@ import json
 from functools import cached_property
 
 import numpy as np
-from qgis.core import Qgis, QgsFeatureRequest, QgsVariantUtils
+from qgis.core import Qgis, QgsFeatureRequest, QgsVariantUtils, QgsWkbTypes
 from qgis.PyQt.QtCore import QMetaType, Qt
 
 from ..core.number_columns import numbers
 
-__all__ = ["Chunk", "chunks", "column_or_empty", "numbers", "output_rows", "value_rows"]
+__all__ = ["Chunk", "chunks", "column_or_empty", "group_word", "numbers", "output_rows", "value_rows"]
 
 CHUNK = 10_000  # rows; at this size a cancel still acts within a second
 
@@ -25,11 +25,13 @@ class Chunk:
     features : list of QgsFeature
     fields : QgsFields
         The fields of the layer they come from.
+    points : bool
+        Whether the layer holds points alone, none of which can be invalid.
     """
 
-    def __init__(self, features, fields):
+    def __init__(self, features, fields, *, points=False):
         self.features = features
-        self._fields = fields
+        self._fields, self._points = fields, points
 
     def __len__(self):
         return len(self.features)
@@ -48,11 +50,12 @@ class Chunk:
                 for row in rows:
                     row[index] = _json(row[index])
         if (self.ids < 0).any():
-            # Rows that are added and not yet saved have a word, "Autogenerate", for the number of their key.
+            # Rows that are added and not yet saved have a word, "Autogenerate", for the number of their key; from QGIS
+            # 3.44 an object that stands for no value.
             numeric = [index for index, field in enumerate(self._fields) if field.isNumeric()]
             for row in rows:
                 for index in numeric:
-                    row[index] = None if isinstance(row[index], str) else row[index]
+                    row[index] = row[index] if isinstance(row[index], (int, float)) else None
         return rows
 
     @cached_property
@@ -63,6 +66,8 @@ class Chunk:
     @cached_property
     def bad_geometry(self):
         """Where a line or an area is there but cannot be one: without length, crossing itself. Bool, shape (n,)."""
+        if self._points:
+            return np.zeros(len(self), dtype=bool)
         return np.array([_is_bad(geometry) for geometry in self.geometries], dtype=bool)
 
     @cached_property
@@ -170,6 +175,7 @@ def chunks(source, feedback, *, fields=None, geometry=True, start=0.0, stop=100.
     if not geometry:
         request.setFlags(QgsFeatureRequest.Flag.NoGeometry)
     total = max(source.featureCount(), 1)
+    points = QgsWkbTypes.geometryType(source.wkbType()) == Qgis.GeometryType.Point
     done, batch = 0, []
     for feature in source.getFeatures(request):
         if feedback.isCanceled():
@@ -177,11 +183,11 @@ def chunks(source, feedback, *, fields=None, geometry=True, start=0.0, stop=100.
         batch.append(feature)
         if len(batch) == size:
             done += size
-            yield Chunk(batch, source.fields())
+            yield Chunk(batch, source.fields(), points=points)
             batch = []
             feedback.setProgress(start + (stop - start) * min(done / total, 1.0))
     if batch and not feedback.isCanceled():
-        yield Chunk(batch, source.fields())
+        yield Chunk(batch, source.fields(), points=points)
     feedback.setProgress(stop)
 
 
@@ -189,6 +195,15 @@ def column_or_empty(chunk, name):
     """One field's values as :meth:`Chunk.column` gives them, or as many None where no field is named. Shape (n,)."""
     column = chunk.column(name)
     return np.full(len(chunk), None, dtype=object) if column is None else column
+
+
+def group_word(value):
+    """Name of a group as text, None for none; 3.0 is the group 3."""
+    if value is None or (isinstance(value, float) and np.isnan(value)):
+        return None
+    if isinstance(value, float | np.floating) and float(value).is_integer():
+        value = int(value)
+    return str(value).strip() or None
 
 
 def output_rows(chunk, names, columns):

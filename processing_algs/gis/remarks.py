@@ -188,6 +188,8 @@ def sentences():
         "deep": tr("The draft goes {depth} m down, but its dips are spread over {spread} m only."),
         "domain_ends": tr("The domain that dips {value} degrees ends here between its neighbours."),
         "fault_vertical": tr("The dip of {name} is not known; it was taken as vertical."),
+        "along_plane": tr("The hole would meet its plane at {value} degrees only; {least} are the least."),
+        "hole_long": tr("No ground is met, or known, within the longest hole of {most} m."),
         "in_section": tr("The plane of {name} lies in the section; it is not drawn."),
         "intrusive": tr("The contact {name} is intrusive; it is not drafted."),
         "no_dip": tr("No dip of the same block and sequence is near: {names} not drafted."),
@@ -299,6 +301,52 @@ def sentences():
         "rays_left_out": tr("Sights without a bearing or a known end were left out, ids {ids}."),
         "no_ray_group": tr("The sight does not say to which place it belongs."),
         "no_ray_height": tr("No sight has both a vertical angle and a known end of known height, so there is none."),
+        "no_own_group": tr("The row names no group."),
+        "outside_zones": tr("The reading lies in none of the zones."),
+        "not_a_line": tr("The row is a plane, not a line."),
+        "no_readings": tr("No reading of this group can be used."),
+        "one_reading": tr("There is one reading only; it is given as it is, and nothing says how sure it is."),
+        "few_in_group": tr("There are {count} readings; how sure a mean is needs {least}."),
+        "no_group_mean": tr("None of the directions of these {count} readings stands out, so they have no mean."),
+        "all_alike": tr("All {count} readings are alike, so nothing says how sure their mean is."),
+        "like_uniform": tr(
+            "Nothing tells these readings from an even spread (probability {value}); their mean says nothing."
+        ),
+        "girdle_mean": tr("The readings lie along a girdle, as those of folded beds do; their mean says little."),
+        "no_girdle": tr("The poles of these {count} beds form no girdle, so there is no fold axis."),
+        "wide_axis": tr("The axis is known to {value} degrees only (95 per cent)."),
+        "conical": tr(
+            "The poles want a cone, not a girdle (probability of a girdle {value}): one axis carries it not far."
+        ),
+        "cone_undetermined": tr(
+            "The poles are no girdle, but what cone they lie on is not determined; the axis is that of the girdle."
+        ),
+        "no_limbs": tr("The beds are no two limbs, so there is neither an interlimb angle nor a bisecting plane."),
+        "facing_unknown": tr(
+            "Which way up the beds of both limbs are is not known, so the interlimb angle is either of two."
+        ),
+        "round_fold": tr(
+            "The limbs do not stand apart: the fold is rounded, and its limbs are two halves of its beds."
+        ),
+        "no_cleavage": tr("The group has no {kind}, or its mean is not defined."),
+        "planes_parallel": tr("The planes meet at {value} degrees only; where they meet is hardly known."),
+        "no_domain": tr("No fold axis fits here: the reading belongs to no domain."),
+        "off_domain": tr("The reading lies {value} degrees off the girdle of its domain."),
+        "narrow_parts": tr("The two lie {value} degrees apart only; under {least} what they give is hardly known."),
+        "near_strike": tr(
+            "The face lies {value} degrees from the strike only; under {least} an apparent dip says little."
+        ),
+        "parts_parallel": tr("The two are one line on the map, or parallel: they give nothing."),
+        "part_missing": tr("One of the two parts is missing."),
+        "near_trace": tr(
+            "The slip lies {value} degrees from the trace of the marker on the fault; under {least} it says nothing "
+            "about the slip."
+        ),
+        "sense_against": tr("The separation is that of the other sense than {value}. Was one of them misread?"),
+        "no_sense": tr("No sense is given that the slip line can have; it was taken from the sign of the separation."),
+        "line_off_plane": tr(
+            "The slip line lies {value} degrees off the fault plane; it was carried onto it squarely."
+        ),
         "place_empty": tr("Nothing says where the row is. {value}"),
         "place_unreadable": tr('The place "{value}" cannot be read.'),
         "place_range": tr(
@@ -504,8 +552,56 @@ def _hint(key):
     }[key]
 
 
+MOST_LISTED = 500  # rows that a report lists one by one
+
+
 class Tally(noticed.Tally):
-    """Counts over a whole run, by status and by code, and the lines that say them."""
+    """Counts over a whole run, by status and by code, and the lines that say them.
+
+    Attributes
+    ----------
+    listed : list of (int, str, str, str)
+        Id, status, codes and remark of the first rows that were rejected or warned.
+    """
+
+    def __init__(self):
+        super().__init__()
+        self.listed, self._names = [], {}
+
+    def add(self, ids, notes, name_of=None):
+        """Count the rows of a table.
+
+        Parameters
+        ----------
+        ids : array_like of int, shape (n,)
+        notes : Notes or Reduced
+        name_of : callable, optional
+            Takes a row's index and gives the name its reader knows it by, or None.
+        """
+        super().add(ids, notes)
+        found = {}
+        for one in notes.noticed:
+            found.setdefault(one.row, []).append(one)
+        texts = sentences() if found and len(self.listed) < MOST_LISTED else {}
+        for row, said in sorted(found.items()):
+            number = int(ids[row])
+            if name_of is not None and (len(self.listed) < MOST_LISTED or number in self._first_ids()):
+                name = name_of(row)
+                if name:
+                    self._names[number] = name
+            if len(self.listed) < MOST_LISTED:
+                status = REJECTED if notes.rejected[row] else WARNING
+                codes = ";".join(dict.fromkeys(one.code for one in said))
+                remark = " ".join(dict.fromkeys(_sentence(one, texts) for one in said))
+                self.listed.append((number, status, codes, remark))
+
+    def _first_ids(self):
+        return {number for first in self.first.values() for number in first}
+
+    def shown(self, number):
+        """A row as its reader knows it: ``station 41 (row 4)``, or its number alone."""
+        name = self._names.get(number)
+        return str(number) if name is None else tr("{name} (row {number})").format(name=name, number=number)
 
     def sentence(self, code):
         """What was noticed by this code in the row with the least id, as a sentence."""
@@ -520,7 +616,7 @@ class Tally(noticed.Tally):
         """
         return [
             tr("{code}: {count} rows, first ids {ids}").format(
-                code=code, count=count, ids=", ".join(str(found) for found in self.first[code])
+                code=code, count=count, ids=", ".join(map(self.shown, self.first[code]))
             )
             for code, count in self.codes.most_common()
         ]

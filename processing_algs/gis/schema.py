@@ -139,11 +139,57 @@ DICTIONARY = {
     "value_text": (TEXT, 20),
     "agonic": (WHOLE, 0),
     "zone": (TEXT, 12),
+    "r_length": (DOUBLE, 0),
+    "kappa": (DOUBLE, 0),
+    "cone": (DOUBLE, 0),
+    "cone_min": (DOUBLE, 0),
+    "eig_1": (DOUBLE, 0),
+    "eig_2": (DOUBLE, 0),
+    "eig_3": (DOUBLE, 0),
+    "bing_k2": (DOUBLE, 0),
+    "bing_k3": (DOUBLE, 0),
+    "shape": (DOUBLE, 0),
+    "strength": (DOUBLE, 0),
+    "p_uniform": (DOUBLE, 0),
+    "scatter": (DOUBLE, 0),
+    "mean_az": (DOUBLE, 0),
     "unit": (TEXT, 20),
     "what": (TEXT, 20),
     "fault_name": (TEXT, 80),
     "axis_trend": (DOUBLE, 0),
     "axis_plun": (DOUBLE, 0),
+    "axis_half": (DOUBLE, 0),
+    "axis_least": (DOUBLE, 0),
+    "axis_boot": (DOUBLE, 0),
+    "fold_shape": (TEXT, 12),
+    "p_cone": (DOUBLE, 0),
+    "cone_rad": (DOUBLE, 0),
+    "cone_half": (DOUBLE, 0),
+    "n_limb1": (WHOLE, 0),
+    "n_limb2": (WHOLE, 0),
+    "interlimb": (DOUBLE, 0),
+    "interlim2": (DOUBLE, 0),
+    "bis_strike": (DOUBLE, 0),
+    "bis_dip": (DOUBLE, 0),
+    "bis2_strik": (DOUBLE, 0),
+    "bis2_dip": (DOUBLE, 0),
+    "bis_from": (TEXT, 12),
+    "axis_from": (TEXT, 12),
+    "domain": (WHOLE, 0),
+    "misfit": (DOUBLE, 0),
+    "parts_deg": (DOUBLE, 0),
+    "net_slip": (DOUBLE, 0),
+    "sig_net": (DOUBLE, 0),
+    "slip_rake": (DOUBLE, 0),
+    "strike_slp": (DOUBLE, 0),
+    "sig_strslp": (DOUBLE, 0),
+    "dip_slip": (DOUBLE, 0),
+    "sig_dipslp": (DOUBLE, 0),
+    "throw": (DOUBLE, 0),
+    "sig_throw": (DOUBLE, 0),
+    "heave": (DOUBLE, 0),
+    "sig_heave": (DOUBLE, 0),
+    "from_trace": (DOUBLE, 0),
     "in_air": (WHOLE, 0),
     "away": (DOUBLE, 0),
     "half_band": (DOUBLE, 0),
@@ -212,16 +258,15 @@ NOTICED = ["status", "code", "remark"]
 
 
 def _field(name, meaning):
-    """One of our fields, with its alias and meaning, which some files and databases keep."""
+    """One of our fields, with its meaning where the place of the output keeps it."""
     kind, length = DICTIONARY[name]
     field = QgsField(name, kind, len=length)
     if meaning:
-        field.setAlias(meaning.heading)
         field.setComment(meaning.sentence)
     return field
 
 
-def output_fields(inputs, added, *, short_names, key_is_unique):
+def output_fields(inputs, added, *, short_names, key_is_unique, comments=False):
     """Fields of an output layer and what had to be renamed. A field of maps, which no file holds, becomes one of text.
 
     Parameters
@@ -235,6 +280,9 @@ def output_fields(inputs, added, *, short_names, key_is_unique):
     key_is_unique : bool
         Whether a whole-number field ``fid`` of the input has no value twice. If it has, it cannot be the key of a
         GeoPackage, and as a key it would cost rows: it is kept as data under another name.
+    comments : bool
+        Whether our fields bring their meanings as comments, which a database keeps. QGIS warns about each where the
+        place of the output does not.
 
     Returns
     -------
@@ -263,7 +311,7 @@ def output_fields(inputs, added, *, short_names, key_is_unique):
         used.add(new.lower())
         taken.add(new.lower())
         _append(fields, field)
-    meanings = field_meanings()
+    meanings = field_meanings() if comments else {}
     for name in added:
         _append(fields, _field(name, meanings.get(name)))
     return fields, renamed

@@ -5,17 +5,16 @@ import numpy as np
 from ..core.planes import THIN, WIDE
 from ..gis.i18n import tr
 from ..gis.remarks import OK, REJECTED, WARNING
-from ..gis.report import Report
 
 MOST_LISTED = 200  # planes in the table
 
 
-def write_report(path, tally, columns, where, sigmas, dem):
+def write_report(report, tally, columns, where, sigmas, dem):
     """Write which planes were found and how well they are known.
 
     Parameters
     ----------
-    path : str
+    report : Report
     tally : Tally
     columns : dict
         Columns of the output.
@@ -25,7 +24,6 @@ def write_report(path, tally, columns, where, sigmas, dem):
         1-sigma of places and heights. Units: metres.
     dem : Dem or None
     """
-    report = Report(tr("Planes from points"))
     report.heading(tr("Planes"))
     report.table(
         [tr("status"), tr("planes")],
@@ -53,7 +51,6 @@ def write_report(path, tally, columns, where, sigmas, dem):
         ).format(thin=THIN, wide=f"{WIDE:g}")
     )
     report.cautions()
-    report.write(path)
 
 
 def _planes(report, columns):
@@ -89,3 +86,41 @@ def _sources(where, dem):
     if where == "field":
         return tr("Heights were measured with the points and taken from a field.")
     return tr("Heights are the points' own third coordinates.")
+
+
+def combine_report(report, tally, said):
+    """Write what was put together.
+
+    Parameters
+    ----------
+    report : Report
+    tally : Tally
+    said : Said
+    """
+    report.heading(tr("Rows"))
+    report.table(
+        [tr("status"), tr("rows")],
+        [
+            (tr("ok"), tally.status[OK]),
+            (tr("warning"), tally.status[WARNING]),
+            (tr("rejected"), tally.status[REJECTED]),
+            (tr("in all"), tally.read),
+        ],
+    )
+    if tally.codes:
+        report.heading(tr("What was noticed"))
+        report.table(
+            [tr("What was noticed"), tr("Rows"), tr("First ids")],
+            [
+                (tally.sentence(code), count, ", ".join(map(str, tally.first[code])))
+                for code, count in tally.codes.most_common()
+            ],
+        )
+    report.heading(tr("How it was done"))
+    report.paragraph(
+        tr(
+            "By vectors in space. Uncertainties put in, 1-sigma: first part {first} degrees, second part {second} "
+            "degrees; sig_pole is what they give in the direction that is least sure."
+        ).format(first=f"{said.SIGMA:g}", second=f"{said.SIGMA2:g}")
+    )
+    report.cautions()

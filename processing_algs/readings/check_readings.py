@@ -169,7 +169,7 @@ class CheckReadings(AgonicAlgorithm):
             return {}
         table, support = table_of(said, run, seen)
         azimuth_is = said.AZIMUTH_IS
-        found = check(table, said.KINDS, azimuth_is, support)
+        found = check(table, said.KINDS, azimuth_is, support, lambda: not run.is_cancelled)
         if run.is_cancelled:
             return {}
         texts = evidence_text(found, seen.dip, seen.dip_dir)

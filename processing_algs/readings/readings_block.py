@@ -15,10 +15,11 @@ from ..gis import wording
 from ..gis.dates import to_qt
 from ..gis.i18n import tr
 from ..gis.north_block import north_roles, refuse_undated, said_north
+from ..gis.north_words import north_line
 from ..gis.places import PlacesKept
 from ..gis.remarks import Notes, Tally, run_warning
 from ..gis.schema import ATTITUDE, NOTICED
-from ..parameters import choice, column, compass_letters, flag, norths, null_values, number, rule, words
+from ..parameters import choice, column, compass_letters, flag, flat_tolerance, norths, null_values, number, rule, words
 from .readings_report import write_report
 
 # Our own output: correcting it again would double the correction.
@@ -203,6 +204,7 @@ def _advanced():
             most=90.0,
             advanced=True,
         ),
+        flat_tolerance(),
         flag(
             "FORCE",
             tr("Go on although the azimuths look corrected already"),
@@ -249,6 +251,7 @@ def said_readings(said, run):
         kind_default=said.KIND_DEFAULT,
         polarity_words=said.POLARITY_WORDS,
         sigma=said.SIGMA_READING,
+        flat=said.FLAT_TOLERANCE,
     )
     if say.kind_default != said.KIND_DEFAULT:
         run.say(
@@ -326,15 +329,17 @@ def reduce_layer(said, run, source, roles, known=None, first=None):
             account.merge(found.account)
     if run.is_cancelled:
         return None
+    grid = say.north.grid or locator.projection
+    grid_name = "" if grid is None else grid.name
+    run.say(north_line(account.north, grid_name))
     for finding in account.findings():
         run.warn(run_warning(finding)[1])
     run.style(out, style_attitudes)
     if said.REPORT:
-        grid = say.north.grid or locator.projection
         with run.report(said.REPORT, tr("Compass readings corrected to true north")) as page:
             if first is not None:
                 first(page)
-            write_report(page, tally, account, say, "" if grid is None else grid.name, out.renamed)
+            write_report(page, tally, account, say, grid_name, out.renamed)
     return Done(out, tally, account)
 
 

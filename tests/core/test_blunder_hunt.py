@@ -240,6 +240,15 @@ def test_books_that_lie_apart_cannot_be_told():
     assert {verdict.reason for verdict in verdicts} == {"not_interleaved"}
 
 
+def test_a_large_book_is_weighed_by_a_part_of_it():
+    places, dip, direction = folds(n=1500, density=60)
+    labels = np.array(["A", "B", "C"])[np.arange(1500) % 3]
+    direction = np.where(labels == "B", direction + 12.0, direction) % 360
+    verdicts = judge_groups(Readings(places, dip, direction), labels)
+    assert [verdict.slip for verdict in verdicts] == ["", "book_differs", ""]
+    assert verdicts[1].turn == pytest.approx(-12.0, abs=2.0)
+
+
 def test_a_book_with_a_doubled_declination_is_named():
     places, dip, direction = folds(n=180)
     labels = np.array(["A", "B", "C"])[np.arange(180) % 3]

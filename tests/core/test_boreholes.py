@@ -132,4 +132,23 @@ def test_depth_at_which_a_hole_meets_its_plane_scatters_as_stated(seed):
 def test_a_hole_along_its_plane_is_refused():
     with pytest.raises(FieldDataError) as told:
         bo.plan([0, 0, 100], [0, 100, 97], pole(90, 2), [0, 100, 97], 1, 0, 0)
-    assert told.value.code == "grazing"
+    assert told.value.code == "along_plane"
+
+
+def test_a_hole_is_followed_up_to_sloping_ground():
+    """Ground that rises 1 in 5 to the east; a hole that comes down from the east at 60: worked with plane geometry."""
+
+    def slope(places):
+        return 100 + 0.2 * places[:, 0]
+
+    way = line_vector(270, 60)
+    length = bo.up_to_ground([0, 0, -50], way, slope, 1000, 7.0)
+    # Up the hole by s: height -50 + s sin 60, east s cos 60; the ground there 100 + 0.2 s cos 60.
+    assert length == pytest.approx(150 / (np.sin(np.radians(60)) - 0.2 * np.cos(np.radians(60))), abs=1e-6)
+
+
+def test_a_hole_that_does_not_come_out_has_no_length_and_a_target_in_the_air_is_refused():
+    assert np.isnan(bo.up_to_ground([0, 0, -500], line_vector(0, 10), lambda places: 0 * places[:, 0], 300, 10))
+    with pytest.raises(FieldDataError) as told:
+        bo.up_to_ground([0, 0, 5], line_vector(0, 90), lambda places: 0 * places[:, 0], 300, 10)
+    assert told.value.code == "above_ground"

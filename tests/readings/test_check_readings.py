@@ -131,3 +131,52 @@ def test_the_answer_is_the_same_in_another_projection(agonic, make_points):
     first, second = rows_of(run(layer)), rows_of(run(other))
     assert [row["suspicion"] for row in first] == [row["suspicion"] for row in second]
     assert first[9]["suspicion"] == "turned_90"
+
+
+def test_mapped_contacts_on_a_dem_speak_for_the_bedding(agonic, make_points, tmp_path):
+    """Beds that dip 20 toward 090 crop out on a ridge; half of the few readings are turned, the contact says which.
+
+    The contact is where the plane z = 500 - (x - 500500) tan 20 meets the ground z = 500 + 0.2 |y - 5000500|.
+    """
+    from osgeo import gdal, osr
+    from qgis.core import QgsFeature, QgsGeometry, QgsPointXY, QgsVectorLayer
+
+    size, cell = 120, 10.0
+    north = 5_001_100 - cell * (np.arange(size) + 0.5)
+    ground = np.repeat((500 + 0.2 * np.abs(north - 5_000_500))[:, None], size, axis=1)
+    path = str(tmp_path / "ground.tif")
+    raster = gdal.GetDriverByName("GTiff").Create(path, size, size, 1, gdal.GDT_Float32)
+    raster.SetGeoTransform((499_900, cell, 0, 5_001_100, 0, -cell))
+    reference = osr.SpatialReference()
+    reference.ImportFromEPSG(32633)
+    raster.SetProjection(reference.ExportToWkt())
+    raster.GetRasterBand(1).WriteArray(ground)
+    raster.GetRasterBand(1).SetUnitType("m")
+    del raster
+
+    contacts = QgsVectorLayer("LineString?crs=EPSG:32633", "contacts", "memory")
+    across = np.linspace(5_000_000, 5_001_000, 41)
+    features = []
+    for shift in (-120.0, -80.0, -40.0, 0.0, 40.0, 80.0, 120.0):
+        east = 500_500 + shift - 0.2 * np.abs(across - 5_000_500) / np.tan(np.radians(20.0))
+        feature = QgsFeature()
+        feature.setGeometry(QgsGeometry.fromPolylineXY([QgsPointXY(*point) for point in zip(east, across)]))
+        features.append(feature)
+    contacts.dataProvider().addFeatures(features)
+    rng = np.random.default_rng(4)
+    rows = [
+        [
+            500_340.0 + 18 * n,
+            5_000_380.0 + 9 * n,
+            f"S{n}",
+            float((rng.normal(0, 2) + 180 * (n % 2)) % 360),
+            20.0,
+            "bedding",
+        ]
+        for n in range(14)
+    ]
+    layer = make_points(FIELDS[:4], [row[:6] for row in rows])
+    turned = {f"S{n}" for n in range(1, 14, 2)}
+    helped = {row["station"] for row in rows_of(run(layer, CONTACTS=contacts, DEM=path)) if row["suspicion"]}
+    assert helped == turned
+    assert {row["station"] for row in rows_of(run(layer)) if row["suspicion"]} != turned

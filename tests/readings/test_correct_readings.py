@@ -675,7 +675,7 @@ def test_the_methods_sentence_counts_what_was_read_and_what_was_done(make_points
     assert "2 readings were rejected." in page
 
 
-@pytest.mark.parametrize(("declination", "shown"), [(-14.25, "-14.25°"), (7.5, "7.50°")])
+@pytest.mark.parametrize(("declination", "shown"), [(-14.25, "-14.25° (14.2 W)"), (7.5, "7.50° (7.5 E)")])
 def test_the_report_gives_the_declination_with_its_sign(make_points, run, tmp_path, declination, shown):
     report = tmp_path / "report.html"
     layer = make_points(NUMBERS, [(*HERE, 45, 30)])
@@ -730,3 +730,13 @@ def test_lines_have_no_polarity(correct):
     rows = [(45, 30, "lineation", "overturned"), (45, 30, "bedding", "overturned"), (45, 30, "lineation", None)]
     found = correct(fields, rows, **STRIKE_RIGHT, KIND_FIELD="what", POLARITY_FIELD="way")["rows"]
     assert [row["polarity"] for row in found] == [None, "overturned", None]
+
+
+def test_what_the_last_row_shows_of_the_column_serves_the_first(make_points, run):
+    """Rows are read in chunks of ten thousand; only the last row shows that the azimuth comes first."""
+    texts = ["45/30"] * 10_001 + ["200/30"]
+    layer = make_points(["attitude:string"], [(*HERE, text) for text in texts])
+    say = {"NOTATION": "text", "TEXT_FIELD": "attitude", "PAIR_MEANS": "strike_right"}
+    result = run("correct_readings", {"INPUT": layer, **say, **GIVEN})
+    assert (result["READ"], result["DONE"]) == (10_002, 10_002)
+    assert {row["strike"] for row in result["rows"]} == {55.0, 210.0}
