@@ -275,12 +275,12 @@ def test_what_is_wrong_with_the_input_is_in_the_report(make_points, tmp_path):
     )
     stations = make_points(["stn:string"], [(*at, "S1"), (*at, "S1")])
     units = make_points(["unit:string", "name:string"], [], geometry="Polygon")
-    from qgis.core import QgsFeature, QgsGeometry
+    from qgis.core import QgsFeature, QgsGeometry, QgsRectangle
 
     for x in (0.0, 90.0):
         area = QgsFeature(units.fields())
-        area.setGeometry(QgsGeometry.fromWkt(f"POLYGON(({at[0] - 50 + x} {at[1] - 50}, {at[0] + 50 + x} {at[1] - 50}, "
-                                             f"{at[0] + 50 + x} {at[1] + 50}, {at[0] - 50 + x} {at[1] - 50}))"))  # fmt: skip
+        west, south = at[0] - 50 + x, at[1] - 50
+        area.setGeometry(QgsGeometry.fromRect(QgsRectangle(west, south, west + 100, south + 100)))
         area["unit"] = "Zz"
         units.dataProvider().addFeatures([area])
     result, path = export(
