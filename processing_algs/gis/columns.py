@@ -12,7 +12,7 @@ from qgis.PyQt.QtCore import QMetaType, Qt
 
 from ..core.number_columns import numbers
 
-__all__ = ["Chunk", "chunks", "column_or_empty", "numbers", "output_rows", "value_rows"]
+__all__ = ["Chunk", "chunks", "column_or_empty", "group_word", "numbers", "output_rows", "value_rows"]
 
 CHUNK = 10_000  # rows; at this size a cancel still acts within a second
 
@@ -50,11 +50,12 @@ class Chunk:
                 for row in rows:
                     row[index] = _json(row[index])
         if (self.ids < 0).any():
-            # Rows that are added and not yet saved have a word, "Autogenerate", for the number of their key.
+            # Rows that are added and not yet saved have a word, "Autogenerate", for the number of their key; from QGIS
+            # 3.44 an object that stands for no value.
             numeric = [index for index, field in enumerate(self._fields) if field.isNumeric()]
             for row in rows:
                 for index in numeric:
-                    row[index] = None if isinstance(row[index], str) else row[index]
+                    row[index] = row[index] if isinstance(row[index], (int, float)) else None
         return rows
 
     @cached_property
@@ -194,6 +195,15 @@ def column_or_empty(chunk, name):
     """One field's values as :meth:`Chunk.column` gives them, or as many None where no field is named. Shape (n,)."""
     column = chunk.column(name)
     return np.full(len(chunk), None, dtype=object) if column is None else column
+
+
+def group_word(value):
+    """Name of a group as text, None for none; 3.0 is the group 3."""
+    if value is None or (isinstance(value, float) and np.isnan(value)):
+        return None
+    if isinstance(value, float | np.floating) and float(value).is_integer():
+        value = int(value)
+    return str(value).strip() or None
 
 
 def output_rows(chunk, names, columns):

@@ -11,11 +11,12 @@ from ..drawing.plane_layers import style_known
 from ..gis.columns import value_rows
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
+from ..gis.places import nowhere
 from ..gis.remarks import Notes
 from ..gis.schema import ATTITUDE, NOTICED
 from ..gis.trace_planes import plane_of_window, traces_of
 from ..parameters import LINES, dem, height_unit, layer, number, sink
-from .shared import FIT, FROM_TRACE, attitude_columns, kind_of_planes, note_fit, nowhere, point_errors
+from .shared import FIT, FROM_TRACE, attitude_columns, kind_of_planes, note_fit, point_errors
 
 FIELDS = ["from_m", "to_m", *ATTITUDE, *FIT, *NOTICED]
 

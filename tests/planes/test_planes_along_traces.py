@@ -11,7 +11,6 @@ from contourpy import contour_generator
 from qgis.core import (
     QgsExpression,
     QgsExpressionContext,
-    QgsExpressionContextUtils,
     QgsFeature,
     QgsSymbol,
     QgsVectorLayer,
@@ -182,6 +181,7 @@ def test_planes_that_are_hardly_known_are_drawn_pale(agonic):
         for code, opacity in (("wide_dip", PALE), ("collinear;thin_points", PALE), (None, 100)):
             feature = QgsFeature(layer.fields())
             feature.setAttribute("code", code)
-            context = QgsExpressionContext([QgsExpressionContextUtils.layerScope(layer)])
+            context = QgsExpressionContext()
+            context.setFields(layer.fields())
             context.setFeature(feature)
             assert QgsExpression(faint).evaluate(context) == opacity
