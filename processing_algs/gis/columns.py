@@ -50,11 +50,12 @@ class Chunk:
                 for row in rows:
                     row[index] = _json(row[index])
         if (self.ids < 0).any():
-            # Rows that are added and not yet saved have a word, "Autogenerate", for the number of their key.
+            # Rows that are added and not yet saved have a word, "Autogenerate", for the number of their key; from QGIS
+            # 3.44 an object that stands for no value.
             numeric = [index for index, field in enumerate(self._fields) if field.isNumeric()]
             for row in rows:
                 for index in numeric:
-                    row[index] = None if isinstance(row[index], str) else row[index]
+                    row[index] = row[index] if isinstance(row[index], (int, float)) else None
         return rows
 
     @cached_property
