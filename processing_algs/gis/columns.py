@@ -101,7 +101,7 @@ class Chunk:
             return np.array(values, dtype=float)
         column = np.empty(len(values), dtype=object)
         column[:] = (
-            [None if gone else _plain(value) for value, gone in zip(values, missing, strict=True)]
+            [None if gone else plain(value) for value, gone in zip(values, missing, strict=True)]
             if missing
             else values
         )
@@ -133,7 +133,7 @@ def _json(value):
     return None if QgsVariantUtils.isNull(value) else json.dumps(value, ensure_ascii=False, default=str)
 
 
-def _plain(value):
+def plain(value):
     """A QDate, QDateTime or QTime as Python's own, as text where Python knows no such year, anything else as it is."""
     for method in ("toPyDateTime", "toPyDate", "toPyTime"):
         if hasattr(value, method):

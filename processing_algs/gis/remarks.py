@@ -389,6 +389,10 @@ def run_sentences():
         "quadrants_as_azimuths": tr(
             "All {rows} directions lie within 0 to 90. Are these quadrant bearings (N45W) read as azimuths?"
         ),
+        "quadrant_letters": tr(
+            "Letters of quadrants stand beside the numbers, in the fields {north} and {east} ({count} rows), and were "
+            "not read: with them N 45 W is 315, not 45. Put the three together into one text."
+        ),
         "looks_corrected": tr(
             "{agree} of {rows} magnetic readings end in the same odd fraction ({residue} modulo a half). Hand readings "
             "sit on whole and half degrees: has a declination been applied already?"
