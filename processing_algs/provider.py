@@ -32,6 +32,7 @@ from .sections.section_crossings import SectionCrossings
 from .sections.section_fence import SectionFence
 from .sections.section_profile import SectionProfile
 from .sheet.map_sheet import MapSheet
+from .sheet.methods_statement import MethodsStatement
 from .sightings.check_compass import CheckCompass
 from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
@@ -92,6 +93,7 @@ ALGORITHMS = (
     RoseDiagram,
     FaultSlip,
     MapSheet,
+    MethodsStatement,
     ExportGems,
     ImportGems,
 )
