@@ -26,6 +26,7 @@ from .sections.plan_boreholes import PlanBoreholes
 from .sections.project_to_section import ProjectToSection
 from .sections.section_attitudes import SectionAttitudes
 from .sections.section_crossings import SectionCrossings
+from .sections.section_fence import SectionFence
 from .sections.section_profile import SectionProfile
 from .sheet.map_sheet import MapSheet
 from .sightings.check_compass import CheckCompass
@@ -67,6 +68,7 @@ ALGORITHMS = (
     ProjectToSection,
     DraftSection,
     DrawSection,
+    SectionFence,
     PlanBoreholes,
     SightToTerrain,
     SightGrade,

@@ -10,6 +10,7 @@ from .gis.i18n import tr
 from .gis.places import Locator
 from .gis.remarks import Tally
 from .gis.report import Report
+from .gis.run_table import row_namer, run_table
 from .gis.schema import output_fields
 from .gis.sinks import Writer, is_shapefile
 from .gis.sources import Input
@@ -17,6 +18,8 @@ from .gis.styling import described
 from .gis.survey import key_is_unique
 
 READ, DONE, WARNED, REJECTED = "READ", "DONE", "WARNED", "REJECTED"
+
+DATABASE = ("postgis:", "postgres:")  # what destinations in a database begin with
 
 
 class Run:
@@ -140,7 +143,11 @@ class Run:
             layer = known.layer if known else None
         unique = reader is not None and not multiplies and key_is_unique(reader, layer, self.feedback)
         fields, renamed = output_fields(
-            inputs, added, short_names=is_shapefile(destination.place), key_is_unique=unique
+            inputs,
+            added,
+            short_names=is_shapefile(destination.place),
+            key_is_unique=unique,
+            comments=destination.place.startswith(DATABASE),
         )
         for old, new in renamed.items():
             self._warn_once(tr("The input's field {old} is called {new} in the output.").format(old=old, new=new))
@@ -181,6 +188,7 @@ class Run:
         page = Report(title)
         yield page
         if destination and not self.is_cancelled:
+            run_table(page, self._algorithm, self._parameters, self.context, self.results, destination.place)
             page.write(self.file(destination))
 
     def file(self, destination):
@@ -245,7 +253,7 @@ class Output:
             notes.add_where(chunk.bad_geometry & ~notes.rejected, "bad_geometry", rejects=False)
         rows = output_rows(chunk, self.added, {**columns, **notes.columns()})
         self._writer.add(chunk.geometries if geometries is None else geometries, rows)
-        self.count(chunk.ids, notes)
+        self.tally.add(chunk.ids, notes, row_namer(chunk))
 
     def add_columns(self, geometries, columns):
         """Write rows that have none but our own fields.

@@ -179,6 +179,10 @@ class OddPlaces:
         -------
         Judged
         """
+        if len(self.points) == 0:
+            count = np.broadcast(lon, lat).size
+            none = np.zeros(count, dtype=bool)
+            return Judged(none, none.copy(), np.full(count, np.nan), self.limit)
         points = _points(lon, lat)
         distance, together = np.full(len(points), np.nan), np.zeros(len(points), dtype=np.intp)
         there = np.flatnonzero(np.isfinite(points).all(axis=1))

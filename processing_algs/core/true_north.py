@@ -127,6 +127,8 @@ class NorthAccount:
         Magnetic rows by what a check says must be added to their readings. Units: degrees.
     check_models : Counter
         The same rows by where the declination of the check was from.
+    needless : int
+        Rows with a result that need no north: level planes, upright lines.
     far_area : int
         Rows in a second area of two or three places, far from the rest.
     decl_range : tuple of (float, float) or (None, None)
@@ -146,6 +148,7 @@ class NorthAccount:
     ring_sources: Counter[str] = field(default_factory=Counter)
     index_errors: Counter[float] = field(default_factory=Counter)
     check_models: Counter[str] = field(default_factory=Counter)
+    needless: int = 0
     far_area: int = 0
     decl_range: tuple[float | None, float | None] = (None, None)
     dates: tuple[datetime.date | None, datetime.date | None] = (None, None)
@@ -161,6 +164,7 @@ class NorthAccount:
         self.ring_sources.update(other.ring_sources)
         self.index_errors.update(other.index_errors)
         self.check_models.update(other.check_models)
+        self.needless += other.needless
         self.far_area += other.far_area
         self.take_declinations(other.decl_range)
         self.take_dates(other.dates)
@@ -347,6 +351,7 @@ def correct(
             notes.add(row, "no_grid", grid="" if grid is None else grid.name)
     good = matters & ~notes.rejected
     account.norths.update(norths[good].tolist())
+    account.needless = int((~matters & ~notes.rejected).sum())
     _count(account, said, magnetic & good, decl, ring, source)
     index_err = np.where(magnetic & bool(said.checks), ring.index_err, np.nan)
     sigma = np.hypot(sigma, ring.sig_index)
@@ -478,7 +483,7 @@ def _declination(
         dates[wanted] = found.dates[wanted]
         account.take_dates(found.dates[found.used].tolist())
     if has_given.any():
-        _compare_given(said, given, has_given, expected, account)
+        _compare_given(said, given, has_given & asked & ~notes.rejected, expected, account)
         weak = has_given & matters & (expected.h < geomagnetism.CAUTION_H)
         notes.add_where(weak, "weak_field", h=np.round(expected.h))
     return decl, sigma, source, dates

@@ -30,6 +30,8 @@ def draw_holes(path, held):
         f'height="{rows * HIGH:g}pt" font-family="sans-serif" font-size="10">',
         f'<rect width="{wide:g}" height="{rows * HIGH:g}" fill="#ffffff"/>',
     ]
+    inner = f'<rect x="4" y="56" width="{WIDE - 8:g}" height="{HIGH - 60:g}"/>'
+    parts.append(f'<clipPath id="panel">{inner}</clipPath>')
     for number, one in enumerate(held):
         parts.append(f'<g transform="translate({WIDE * (number % ACROSS):g},{HIGH * (number // ACROSS):g})">')
         parts += _panel(one)
@@ -78,14 +80,17 @@ def _panel(one):
         f'<text x="{ROOM:g}" y="22" font-weight="bold" font-size="12">{escape(name)}</text>',
         f'<text x="{ROOM:g}" y="36">{escape(toward)}</text>',
         f'<text x="{ROOM:g}" y="50">{escape(said)}</text>',
+        '<g clip-path="url(#panel)">',
         _line(on(np.column_stack([x, ground])[known]), "#000000", 1.6),
         _line(on(bed), "#b02a1a", 1.4),
         _line(on(bed + up), "#b02a1a", 0.7, "4 3"),
         _line(on(bed - up), "#b02a1a", 0.7, "4 3"),
         _line(on(np.array([collar, target])), "#1d4f91", 2.0),
         _dot(on(target)[0]),
+        "</g>",
         f'<line x1="{ROOM:g}" y1="{foot:g}" x2="{ROOM + bar * scale:.1f}" y2="{foot:g}" stroke="#000000"/>',
         f'<text x="{ROOM:g}" y="{foot - 4:g}">{escape(tr("{value} m").format(value=f"{bar:g}"))}</text>',
+        f'<text x="{WIDE / 2:g}" y="{foot:g}">{escape(tr("Red: the plane; dashed: its 95 % band"))}</text>',
     ]
 
 

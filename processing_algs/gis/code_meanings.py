@@ -41,6 +41,7 @@ def code_meanings():
     return {
         "above_ground": Code(WARNS, tr("The plane has been worn away here; check its attitude and its distance if you expected it below.")),
         "across_fault": Code(WARNS, tr("Judge whether the attitude still holds across the fault; take an attitude from the near side.")),
+        "along_plane": Code(REJECTS, tr("Plan a hole that meets the plane more squarely.")),
         "angle_unused": Code(WARNS, tr("Correct the vertical angle, or say in ANGLE_MEANS what it is; the place has no height from this row.")),
         "arc_ends": Code(WARNS, tr("Nothing to do: a draft ends its arcs at their centre.")),
         "arrives_elsewhere": Code(WARNS, tr("Look for a fault, a wrong dip or a wrong contact between the two places.")),
@@ -105,6 +106,7 @@ def code_meanings():
         "header_second_row": Code(OF_RUN, tr("Nothing to do if the second row holds units.")),
         "height_off_dem": Code(WARNS, tr("Check the unit and the datum of the height.")),
         "height_range": Code(WARNS, tr("Correct the height; its unit may be feet.")),
+        "hole_long": Code(REJECTS, tr("Plan from another place, or allow a longer hole.")),
         "in_section": Code(WARNS, tr("Draw another section across the plane.")),
         "index_found": Code(WARNS, tr("Subtract the index error from the ring setting, or give the table of compasses.")),
         "intrusive": Code(WARNS, tr("Draw the contact yourself: its course at depth follows no rule.")),

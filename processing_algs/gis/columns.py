@@ -7,7 +7,7 @@ import json
 from functools import cached_property
 
 import numpy as np
-from qgis.core import Qgis, QgsFeatureRequest, QgsVariantUtils
+from qgis.core import Qgis, QgsFeatureRequest, QgsVariantUtils, QgsWkbTypes
 from qgis.PyQt.QtCore import QMetaType, Qt
 
 from ..core.number_columns import numbers
@@ -25,11 +25,13 @@ class Chunk:
     features : list of QgsFeature
     fields : QgsFields
         The fields of the layer they come from.
+    points : bool
+        Whether the layer holds points alone, none of which can be invalid.
     """
 
-    def __init__(self, features, fields):
+    def __init__(self, features, fields, *, points=False):
         self.features = features
-        self._fields = fields
+        self._fields, self._points = fields, points
 
     def __len__(self):
         return len(self.features)
@@ -63,6 +65,8 @@ class Chunk:
     @cached_property
     def bad_geometry(self):
         """Where a line or an area is there but cannot be one: without length, crossing itself. Bool, shape (n,)."""
+        if self._points:
+            return np.zeros(len(self), dtype=bool)
         return np.array([_is_bad(geometry) for geometry in self.geometries], dtype=bool)
 
     @cached_property
@@ -170,6 +174,7 @@ def chunks(source, feedback, *, fields=None, geometry=True, start=0.0, stop=100.
     if not geometry:
         request.setFlags(QgsFeatureRequest.Flag.NoGeometry)
     total = max(source.featureCount(), 1)
+    points = QgsWkbTypes.geometryType(source.wkbType()) == Qgis.GeometryType.Point
     done, batch = 0, []
     for feature in source.getFeatures(request):
         if feedback.isCanceled():
@@ -177,11 +182,11 @@ def chunks(source, feedback, *, fields=None, geometry=True, start=0.0, stop=100.
         batch.append(feature)
         if len(batch) == size:
             done += size
-            yield Chunk(batch, source.fields())
+            yield Chunk(batch, source.fields(), points=points)
             batch = []
             feedback.setProgress(start + (stop - start) * min(done / total, 1.0))
     if batch and not feedback.isCanceled():
-        yield Chunk(batch, source.fields())
+        yield Chunk(batch, source.fields(), points=points)
     feedback.setProgress(stop)
 
 

@@ -13,6 +13,7 @@ from .compasses import compasses_refusal, read_compasses, said_compasses
 from .crs import to_pyproj
 from .dates import said_dates, to_qt
 from .i18n import tr
+from .north_words import north_line
 from .point_rows import read_heights, said_heights
 from .remarks import run_warning
 
@@ -193,6 +194,10 @@ class NorthBlock:
     def known_declination(self, chunk, places, used):
         """Declination of all rows whose place and date are known; see ``core.true_north.known_declination``."""
         return true_north.known_declination(chunk.table(self.roles), places, self.say, used)
+
+    def line(self):
+        """What was done about north in one line, for the log."""
+        return north_line(self.account, self.grid_name)
 
     def warnings(self):
         """List what was noticed about the run as a whole, as (code, sentence)."""

@@ -40,15 +40,41 @@ def noticed(report, tally, warnings):
     if tally.codes:
         report.heading(tr("What was noticed, row by row"))
         report.table(
-            [tr("code"), tr("status"), tr("rows"), tr("first row ids"), tr("for example")],
+            [tr("code"), tr("status"), tr("rows"), tr("first rows"), tr("for example")],
             [
                 (
                     code,
                     tr("rejected") if code in tally.rejecting else tr("warning"),
                     count,
-                    ", ".join(str(found) for found in tally.first[code]),
+                    ", ".join(map(tally.shown, tally.first[code])),
                     tally.sentence(code),
                 )
                 for code, count in tally.codes.most_common()
             ],
         )
+    every_row(report, tally)
+
+
+def every_row(report, tally):
+    """List the rows that were rejected or warned, the rejected first.
+
+    Parameters
+    ----------
+    report : Report
+    tally : Tally
+    """
+    if not tally.listed:
+        return
+    report.heading(tr("Rejected rows and rows with a warning"))
+    total = tally.status[REJECTED] + tally.status[WARNING]
+    if total > len(tally.listed):
+        sentence = tr("The first {count} of {total} rows; the output layer has them all, in status, code and remark.")
+        report.paragraph(sentence.format(count=len(tally.listed), total=total))
+    words = {REJECTED: tr("rejected"), WARNING: tr("warning")}
+    report.table(
+        [tr("row"), tr("status"), tr("code"), tr("remark")],
+        [
+            (tally.shown(row), words[status], code, remark)
+            for row, status, code, remark in sorted(tally.listed, key=lambda one: (one[1] != REJECTED, one[0]))
+        ],
+    )

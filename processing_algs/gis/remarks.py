@@ -501,8 +501,56 @@ def _hint(key):
     }[key]
 
 
+MOST_LISTED = 500  # rows that a report lists one by one
+
+
 class Tally(noticed.Tally):
-    """Counts over a whole run, by status and by code, and the lines that say them."""
+    """Counts over a whole run, by status and by code, and the lines that say them.
+
+    Attributes
+    ----------
+    listed : list of (int, str, str, str)
+        Id, status, codes and remark of the first rows that were rejected or warned.
+    """
+
+    def __init__(self):
+        super().__init__()
+        self.listed, self._names = [], {}
+
+    def add(self, ids, notes, name_of=None):
+        """Count the rows of a table.
+
+        Parameters
+        ----------
+        ids : array_like of int, shape (n,)
+        notes : Notes or Reduced
+        name_of : callable, optional
+            Takes a row's index and gives the name its reader knows it by, or None.
+        """
+        super().add(ids, notes)
+        found = {}
+        for one in notes.noticed:
+            found.setdefault(one.row, []).append(one)
+        texts = sentences() if found and len(self.listed) < MOST_LISTED else {}
+        for row, said in sorted(found.items()):
+            number = int(ids[row])
+            if name_of is not None and (len(self.listed) < MOST_LISTED or number in self._first_ids()):
+                name = name_of(row)
+                if name:
+                    self._names[number] = name
+            if len(self.listed) < MOST_LISTED:
+                status = REJECTED if notes.rejected[row] else WARNING
+                codes = ";".join(dict.fromkeys(one.code for one in said))
+                remark = " ".join(dict.fromkeys(_sentence(one, texts) for one in said))
+                self.listed.append((number, status, codes, remark))
+
+    def _first_ids(self):
+        return {number for first in self.first.values() for number in first}
+
+    def shown(self, number):
+        """A row as its reader knows it: ``station 41 (row 4)``, or its number alone."""
+        name = self._names.get(number)
+        return str(number) if name is None else tr("{name} (row {number})").format(name=name, number=number)
 
     def sentence(self, code):
         """What was noticed by this code in the row with the least id, as a sentence."""
@@ -517,7 +565,7 @@ class Tally(noticed.Tally):
         """
         return [
             tr("{code}: {count} rows, first ids {ids}").format(
-                code=code, count=count, ids=", ".join(str(found) for found in self.first[code])
+                code=code, count=count, ids=", ".join(map(self.shown, self.first[code]))
             )
             for code, count in self.codes.most_common()
         ]

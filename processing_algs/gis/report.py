@@ -1,7 +1,9 @@
 """Reports: one self-contained HTML page, everything in it escaped."""
 
+import os
 from html import escape
 from pathlib import Path
+from urllib.parse import quote
 
 from qgis.core import QgsProcessingException
 
@@ -56,6 +58,23 @@ class Report:
             )
             lines.append("<tr>" + "".join(cells) + "</tr>")
         self._parts.append("<table>" + "\n".join(lines) + "</table>")
+
+    def link(self, text, path, place):
+        """Add a link to a file of the run.
+
+        Parameters
+        ----------
+        text : str
+        path : str
+            Of the file.
+        place : str
+            Where the page is to be: the link is relative to it, so that both may be moved together.
+        """
+        try:
+            target = quote(os.path.relpath(path, Path(place).parent).replace(os.sep, "/"))
+        except ValueError:  # another drive
+            target = Path(path).as_uri()
+        self._parts.append(f'<p><a href="{escape(target)}">{escape(text)}</a></p>')
 
     def cautions(self):
         """Add the cautions every report carries."""

@@ -212,16 +212,15 @@ NOTICED = ["status", "code", "remark"]
 
 
 def _field(name, meaning):
-    """One of our fields, with its alias and meaning, which some files and databases keep."""
+    """One of our fields, with its meaning where the place of the output keeps it."""
     kind, length = DICTIONARY[name]
     field = QgsField(name, kind, len=length)
     if meaning:
-        field.setAlias(meaning.heading)
         field.setComment(meaning.sentence)
     return field
 
 
-def output_fields(inputs, added, *, short_names, key_is_unique):
+def output_fields(inputs, added, *, short_names, key_is_unique, comments=False):
     """Fields of an output layer and what had to be renamed. A field of maps, which no file holds, becomes one of text.
 
     Parameters
@@ -235,6 +234,9 @@ def output_fields(inputs, added, *, short_names, key_is_unique):
     key_is_unique : bool
         Whether a whole-number field ``fid`` of the input has no value twice. If it has, it cannot be the key of a
         GeoPackage, and as a key it would cost rows: it is kept as data under another name.
+    comments : bool
+        Whether our fields bring their meanings as comments, which a database keeps. QGIS warns about each where the
+        place of the output does not.
 
     Returns
     -------
@@ -263,7 +265,7 @@ def output_fields(inputs, added, *, short_names, key_is_unique):
         used.add(new.lower())
         taken.add(new.lower())
         _append(fields, field)
-    meanings = field_meanings()
+    meanings = field_meanings() if comments else {}
     for name in added:
         _append(fields, _field(name, meanings.get(name)))
     return fields, renamed

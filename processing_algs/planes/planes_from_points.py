@@ -184,7 +184,8 @@ class PlanesFromPoints(AgonicAlgorithm):
                 )
             run.style(areas, style_triangles)
         if said.REPORT:
-            write_report(run.file(said.REPORT), out.tally, told, said.HEIGHT_FROM, sigmas, ground)
+            with run.report(said.REPORT, tr("Planes from points")) as page:
+                write_report(page, out.tally, told, said.HEIGHT_FROM, sigmas, ground)
         return out.counts
 
     def _groups(self, source, said, run, ground):

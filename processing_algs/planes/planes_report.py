@@ -5,17 +5,16 @@ import numpy as np
 from ..core.planes import THIN, WIDE
 from ..gis.i18n import tr
 from ..gis.remarks import OK, REJECTED, WARNING
-from ..gis.report import Report
 
 MOST_LISTED = 200  # planes in the table
 
 
-def write_report(path, tally, columns, where, sigmas, dem):
+def write_report(report, tally, columns, where, sigmas, dem):
     """Write which planes were found and how well they are known.
 
     Parameters
     ----------
-    path : str
+    report : Report
     tally : Tally
     columns : dict
         Columns of the output.
@@ -25,7 +24,6 @@ def write_report(path, tally, columns, where, sigmas, dem):
         1-sigma of places and heights. Units: metres.
     dem : Dem or None
     """
-    report = Report(tr("Planes from points"))
     report.heading(tr("Planes"))
     report.table(
         [tr("status"), tr("planes")],
@@ -53,7 +51,6 @@ def write_report(path, tally, columns, where, sigmas, dem):
         ).format(thin=THIN, wide=f"{WIDE:g}")
     )
     report.cautions()
-    report.write(path)
 
 
 def _planes(report, columns):

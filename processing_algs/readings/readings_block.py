@@ -15,6 +15,7 @@ from ..gis import wording
 from ..gis.dates import to_qt
 from ..gis.i18n import tr
 from ..gis.north_block import north_roles, refuse_undated, said_north
+from ..gis.north_words import north_line
 from ..gis.places import PlacesKept
 from ..gis.remarks import Notes, Tally, run_warning
 from ..gis.schema import ATTITUDE, NOTICED
@@ -326,15 +327,17 @@ def reduce_layer(said, run, source, roles, known=None, first=None):
             account.merge(found.account)
     if run.is_cancelled:
         return None
+    grid = say.north.grid or locator.projection
+    grid_name = "" if grid is None else grid.name
+    run.say(north_line(account.north, grid_name))
     for finding in account.findings():
         run.warn(run_warning(finding)[1])
     run.style(out, style_attitudes)
     if said.REPORT:
-        grid = say.north.grid or locator.projection
         with run.report(said.REPORT, tr("Compass readings corrected to true north")) as page:
             if first is not None:
                 first(page)
-            write_report(page, tally, account, say, "" if grid is None else grid.name, out.renamed)
+            write_report(page, tally, account, say, grid_name, out.renamed)
     return Done(out, tally, account)
 
 

@@ -2,23 +2,22 @@
 
 from ..core.angles import compass_point
 from ..gis.i18n import tr
+from ..gis.noticed import every_row
 from ..gis.remarks import REJECTED as REJECTED_STATUS
 from ..gis.remarks import WARNING
-from ..gis.report import Report
 from .shared import MOST_LISTED
 
 
-def write_report(path, tally, found, carrying):
+def write_report(report, tally, found, carrying):
     """Write what was carried onto which section and how, and what was not.
 
     Parameters
     ----------
-    path : str
+    report : Report
     tally : SectionTally
     found : SectionLines
     carrying : Carrying
     """
-    report = Report(tr("Attitudes on sections"))
     report.heading(tr("Attitudes"))
     report.table(
         [tr("status"), tr("attitudes")],
@@ -33,23 +32,22 @@ def write_report(path, tally, found, carrying):
     report.heading(tr("How they were carried"))
     report.paragraph(carrying.sentence())
     report.heading(tr("Sections"))
-    report.table(
-        [tr("section"), tr("length, m"), tr("legs, and the azimuth at their beginning")], map(_line, found.lines)
-    )
+    head = [tr("section"), tr("length, m"), tr("legs, and the azimuth from true north at their beginning")]
+    report.table(head, map(_line, found.lines))
     if tally.codes:
         report.heading(tr("What was noticed, row by row"))
         report.table(
-            [tr("code"), tr("attitudes"), tr("first row ids"), tr("for example")],
+            [tr("code"), tr("attitudes"), tr("first rows"), tr("for example")],
             [
-                (code, count, ", ".join(str(one) for one in tally.first[code]), tally.sentence(code))
+                (code, count, ", ".join(map(tally.shown, tally.first[code])), tally.sentence(code))
                 for code, count in tally.codes.most_common()
             ],
         )
+    every_row(report, tally)
     if tally.outside:
         report.heading(tr("Outside"))
         report.paragraph(tally.outside_line(MOST_LISTED))
     report.cautions()
-    report.write(path)
 
 
 def _line(line):

@@ -158,7 +158,8 @@ class SectionAttitudes(AgonicAlgorithm):
             style = _style_map if map_space else style_ticks
             run.style(out, lambda made, style=style: style(made, how.reach))
         if said.REPORT and not run.is_cancelled:
-            write_report(run.file(said.REPORT), tally, along.found, how)
+            with run.report(said.REPORT, tr("Attitudes on sections")) as page:
+                write_report(page, tally, along.found, how)
         return counts(tally)
 
 

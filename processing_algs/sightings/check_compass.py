@@ -187,10 +187,12 @@ class CheckCompass(AgonicAlgorithm):
             nowhere = QgsCoordinateReferenceSystem()
             with run.output(said.COMPASSES, nowhere, COMPASS_FIELDS, geometry=Qgis.WkbType.NoGeometry) as table:
                 table.add_columns([QgsGeometry()] * len(compasses["compass"]), compasses)
+        run.say(north.line())
         self._say(run, compasses, [*reader.warnings(), *north.warnings()])
         if said.REPORT and not run.is_cancelled:
             sigmas = [said.SIGMA_BEARING, said.POINT_SIGMA]
-            write_report(run.file(said.REPORT), out.tally, compasses, north, sigmas, reader.warnings())
+            with run.report(said.REPORT, tr("Compasses held against known lines")) as page:
+                write_report(page, out.tally, compasses, north, sigmas, reader.warnings())
         return out.counts
 
     def _sights(self, chunk, lines, north, reader, said):

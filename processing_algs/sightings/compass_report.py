@@ -3,16 +3,16 @@
 import numpy as np
 
 from ..gis.i18n import tr
+from ..gis.north_words import dates_of, methods_of_north
 from ..gis.noticed import counts, noticed
-from ..gis.report import Report
 
 
-def write_report(path, tally, compasses, north, sigmas, warnings):
+def write_report(report, tally, compasses, north, sigmas, warnings):
     """Write what the compasses show.
 
     Parameters
     ----------
-    path : str
+    report : Report
     tally : Tally
     compasses : dict
         Columns of the table of compasses.
@@ -22,7 +22,6 @@ def write_report(path, tally, compasses, north, sigmas, warnings):
     warnings : list of (str, str)
         Codes and sentences about the bearings of the run.
     """
-    report = Report(tr("Compasses held against known lines"))
     report.heading(tr("Compasses"))
     report.paragraph(
         tr(
@@ -54,14 +53,8 @@ def write_report(path, tally, compasses, north, sigmas, warnings):
             "ones. The uncertainty of the declination is part of that of the index error."
         ).format(reading=f"{sigmas[0]:g}", point=f"{sigmas[1]:g}")
     )
-    if north.account.sources:
-        report.paragraph(
-            tr("Readings by source of their declination: {sources}.").format(
-                sources="; ".join(f"{name}: {count}" for name, count in sorted(north.account.sources.items()))
-            )
-        )
+    report.paragraph(" ".join(methods_of_north(north.account, north.grid_name, dates_of(north.account.dates))))
     report.cautions()
-    report.write(path)
 
 
 def _number(value, digits):

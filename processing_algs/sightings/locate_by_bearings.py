@@ -247,6 +247,7 @@ class LocateByBearings(AgonicAlgorithm):
         for line in of_rays.lines():
             run.warn(tr("Sights: {line}").format(line=line))
         warnings = [*map(run_warning, unseen_turns(names, found)), *reader.warnings(), *found.north.warnings()]
+        run.say(found.north.line())
         for _, sentence in warnings:
             run.warn(sentence)
         return out.counts

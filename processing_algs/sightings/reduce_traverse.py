@@ -278,10 +278,12 @@ class ReduceTraverse(AgonicAlgorithm):
                 columns = leg_columns(legs, solved, notes)
                 lines.add(legs.chunk, columns, notes, _lines(legs, solved, shapes, notes, flat))
         warnings = [*warnings_of(legs, solved, said), *reader.warnings(), *north.warnings()]
+        run.say(north.line())
         for _, sentence in warnings:
             run.warn(sentence)
         if said.REPORT and not run.is_cancelled:
-            write_report(run.file(said.REPORT), tally, warnings, stations, legs, solved, north)
+            with run.report(said.REPORT, tr("Compass traverse")) as page:
+                write_report(page, tally, warnings, stations, legs, solved, north)
         gaps = np.hypot(*solved.places.gap.T)
         worst = int(np.argmax(gaps)) if gaps.size else None
         return {

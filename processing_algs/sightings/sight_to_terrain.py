@@ -170,6 +170,7 @@ class SightToTerrain(AgonicAlgorithm):
                 points.add(chunk, columns, notes, _points(shapes, sights))
                 if lines:
                     lines.add(chunk, columns, notes, _lines(shapes, sights))
+        run.say(north.line())
         for _, sentence in [*reader.warnings(), *north.warnings()]:
             run.warn(sentence)
         run.style(points, style_sighted)

@@ -3,18 +3,18 @@
 import numpy as np
 
 from ..gis.i18n import tr
+from ..gis.north_words import dates_of, methods_of_north
 from ..gis.noticed import counts, noticed
-from ..gis.report import Report
 
 MOST_LISTED = 500  # stations in the report
 
 
-def write_report(path, tally, warnings, stations, legs, solved, north):
+def write_report(report, tally, warnings, stations, legs, solved, north):
     """Write how the traverse closes, where its stations are and what was done to its bearings.
 
     Parameters
     ----------
-    path : str
+    report : Report
     tally : Tally
     warnings : list of (str, str)
         Codes and sentences about the run as a whole.
@@ -24,7 +24,6 @@ def write_report(path, tally, warnings, stations, legs, solved, north):
     solved : Solved
     north : NorthBlock
     """
-    report = Report(tr("Compass traverse"))
     _closures(report, legs, solved.places)
     counts(report, tally)
     noticed(report, tally, warnings)
@@ -40,14 +39,8 @@ def write_report(path, tally, warnings, stations, legs, solved, north):
             "1-sigma."
         )
     )
-    if north.account.sources:
-        report.paragraph(
-            tr("Readings by source of their declination: {sources}.").format(
-                sources="; ".join(f"{name}: {count}" for name, count in sorted(north.account.sources.items()))
-            )
-        )
+    report.paragraph(" ".join(methods_of_north(north.account, north.grid_name, dates_of(north.account.dates))))
     report.cautions()
-    report.write(path)
 
 
 def _closures(report, legs, laid):

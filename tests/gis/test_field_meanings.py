@@ -43,9 +43,11 @@ def test_the_table_has_an_entry_a_line_and_is_sorted(qgis_app):
     assert len(names) == len(field_meanings())
 
 
-def test_fields_bring_alias_and_comment(qgis_app):
-    fields, _ = output_fields(QgsFields(), ["strike", "status"], short_names=False, key_is_unique=True)
-    assert fields.field("strike").alias() == "Strike, °"
+def test_fields_bring_their_comments_where_they_are_kept_and_else_nothing(qgis_app):
+    """QGIS warns about each comment that the place of an output does not keep."""
+    fields, _ = output_fields(QgsFields(), ["strike"], short_names=False, key_is_unique=True)
+    assert fields.field("strike").comment() == ""
+    fields, _ = output_fields(QgsFields(), ["strike"], short_names=False, key_is_unique=True, comments=True)
     assert fields.field("strike").comment() == field_meanings()["strike"].sentence
 
 
@@ -89,4 +91,5 @@ def test_layers_in_memory_are_told_of_too(make_points, run):
     result = run("north_angles", {"INPUT": make_points([], [(500000.0, 6000000.0)]), "DATE": "2020-06-01"})
     layer = result["OUTPUT"]
     assert "decl: " in layer.metadata().abstract()
+    assert not any("compatible" in warning for warning in result["warnings"])
     assert layer.attributeAlias(layer.fields().lookupField("decl")) == "Declination, °"

@@ -78,6 +78,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:reduce_traverse",
         "agonic:section_attitudes",
         "agonic:section_crossings",
+        "agonic:section_fence",
         "agonic:section_profile",
         "agonic:sight_to_terrain",
         "agonic:structure_contours",

@@ -675,7 +675,7 @@ def test_the_methods_sentence_counts_what_was_read_and_what_was_done(make_points
     assert "2 readings were rejected." in page
 
 
-@pytest.mark.parametrize(("declination", "shown"), [(-14.25, "-14.25°"), (7.5, "7.50°")])
+@pytest.mark.parametrize(("declination", "shown"), [(-14.25, "-14.25° (14.2 W)"), (7.5, "7.50° (7.5 E)")])
 def test_the_report_gives_the_declination_with_its_sign(make_points, run, tmp_path, declination, shown):
     report = tmp_path / "report.html"
     layer = make_points(NUMBERS, [(*HERE, 45, 30)])

@@ -38,6 +38,8 @@ def numbers_of(page):
         text = unescape(re.sub(r"<[^>]+>", "", inner))
         if tag in ("h1", "h2"):
             heading = text
+        if heading == "This run":  # the day, and versions
+            continue
         found = NUMBER.findall(text)
         if found:
             parts.setdefault(heading, []).append(" ".join(found))

@@ -244,7 +244,7 @@ def test_the_report_names_compasses_and_suspicions(make_points, run, tmp_path):
     assert "&lt;A&gt;" in text
     assert "+2.5°" in text
     assert "reversed_reading" in text
-    assert "IGRF-14: 5" in text
+    assert "For 5 of them the declination at place and date" in text
 
 
 @pytest.mark.parametrize(
