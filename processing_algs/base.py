@@ -16,6 +16,7 @@ from qgis.core import (
 from qgis.PyQt.QtGui import QIcon
 
 from .entries import Ask, Said
+from .gis.crs import transform_settings
 from .gis.destinations import destination_refusal
 from .gis.faults import faults_told
 from .gis.i18n import tr
@@ -183,7 +184,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         fine, message = self.checkParameterValues(parameters, context)
         if not fine:
             raise QgsProcessingException(message)
-        with faults_told():
+        with faults_told(), transform_settings(context.transformContext()):
             said = self.said(parameters, context)
             self._heard = said, self.ready(said)
         return True
@@ -198,7 +199,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         """
         self.run_outputs = Outputs(self, parameters, context, feedback)
         try:
-            with faults_told():
+            with faults_told(), transform_settings(context.transformContext()):
                 (said, ready), self._heard = self._heard, None
                 run = Run(self, parameters, context, feedback, ready)
                 results = {**(self.work(said, run) or {}), **run.results}
@@ -232,7 +233,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         fine, message = super().checkParameterValues(parameters, context)
         if fine:
             try:
-                with faults_told():
+                with faults_told(), transform_settings(context.transformContext()):
                     message = self._refusal(parameters, context)
             except QgsProcessingException as error:
                 message = str(error)

@@ -427,7 +427,8 @@ def choice(key, label, help, words, *, default=None, several=False, optional=Fal
         )
 
     def read(ask):
-        return list(ask.read("parameterAsEnumStrings", key)) if several else ask.word(key)
+        # Nothing chosen among several is read as one empty word.
+        return [one for one in ask.read("parameterAsEnumStrings", key) if one] if several else ask.word(key)
 
     tokens = tr("In scripts: {tokens}.").format(tokens=", ".join(f"{token} ({word})" for token, word in words.items()))
     return Entry(key, make, read, f"{help} {tokens}".strip(), advanced, widget(CHOICE, labels=dict(words)))

@@ -9,6 +9,7 @@ from .north.isogonic_lines import IsogonicLines
 from .north.north_angles import NorthAngles
 from .north.north_diagram import NorthDiagram
 from .north.sun_azimuths import SunAzimuths
+from .planes.combine_attitudes import CombineAttitudes
 from .planes.depth_to_plane import DepthToPlane
 from .planes.outcrop_trace import OutcropTrace
 from .planes.planes_along_traces import PlanesAlongTraces
@@ -34,6 +35,12 @@ from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
 from .sightings.sight_grade import SightGrade
 from .sightings.sight_to_terrain import SightToTerrain
+from .statistics.fault_slip import FaultSlip
+from .statistics.fold_axis import FoldAxis
+from .statistics.mean_orientations import MeanOrientations
+from .statistics.orientation_net import OrientationNet
+from .statistics.rose_diagram import RoseDiagram
+from .statistics.structural_domains import StructuralDomains
 from .symbols.style_attitudes import StyleAttitudes
 from .symbols.style_lines import StyleLines
 from .symbols.style_units import StyleUnits
@@ -62,6 +69,7 @@ ALGORITHMS = (
     StructureContours,
     TrueThickness,
     DepthToPlane,
+    CombineAttitudes,
     SectionProfile,
     SectionAttitudes,
     SectionCrossings,
@@ -75,6 +83,12 @@ ALGORITHMS = (
     LocateByBearings,
     CheckCompass,
     ReduceTraverse,
+    MeanOrientations,
+    FoldAxis,
+    StructuralDomains,
+    OrientationNet,
+    RoseDiagram,
+    FaultSlip,
     MapSheet,
 )
 

@@ -25,7 +25,7 @@ from .north_habits import NorthHabits
 from .notation import DEFAULT_NULLS, ColumnVotes, Readings, parse_numbers, read_rows
 from .noticed import Notes, Noticed
 from .places import Places
-from .symbol_numbers import labels, symbol_numbers
+from .symbol_numbers import TOLERANCE, labels, symbol_numbers
 from .true_north import NorthAccount, SaidNorth
 from .words import KINDS, LINES, NORTHS, POLARITIES, parse_words
 
@@ -61,6 +61,8 @@ class Said:
         Kind of rows that do not say theirs. Where the notation is ``line`` and it is a plane, it becomes a lineation.
     sigma : float
         1-sigma of a reading. Units: degrees.
+    flat : float
+        How near to 0 or 90 a dip is drawn as level or upright. Units: degrees.
     """
 
     notation: str
@@ -75,6 +77,7 @@ class Said:
     kind_default: str = KINDS[0]
     polarity_words: Mapping[str, str] = field(default_factory=dict)
     sigma: float = 2.0
+    flat: float = TOLERANCE
 
     def __post_init__(self) -> None:
         """Let rows of lines be lines."""
@@ -332,8 +335,8 @@ def _attitudes(
         "decl_from": _kept(corrected.decl_from, good),
         "read_date": _kept(corrected.read_date, good),
         "method": _kept(np.full(len(places), "compass", dtype=object), good),
-        "symbol": _kept(symbol_numbers(kind, found.inclination, polarity), good),
-        "label": labels(found.inclination),
+        "symbol": _kept(symbol_numbers(kind, found.inclination, polarity, tolerance=say.flat), good),
+        "label": labels(found.inclination, say.flat),
     }
 
 

@@ -19,7 +19,7 @@ from ..gis.north_words import north_line
 from ..gis.places import PlacesKept
 from ..gis.remarks import Notes, Tally, run_warning
 from ..gis.schema import ATTITUDE, NOTICED
-from ..parameters import choice, column, compass_letters, flag, norths, null_values, number, rule, words
+from ..parameters import choice, column, compass_letters, flag, flat_tolerance, norths, null_values, number, rule, words
 from .readings_report import write_report
 
 # Our own output: correcting it again would double the correction.
@@ -204,6 +204,7 @@ def _advanced():
             most=90.0,
             advanced=True,
         ),
+        flat_tolerance(),
         flag(
             "FORCE",
             tr("Go on although the azimuths look corrected already"),
@@ -250,6 +251,7 @@ def said_readings(said, run):
         kind_default=said.KIND_DEFAULT,
         polarity_words=said.POLARITY_WORDS,
         sigma=said.SIGMA_READING,
+        flat=said.FLAT_TOLERANCE,
     )
     if say.kind_default != said.KIND_DEFAULT:
         run.say(
