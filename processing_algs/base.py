@@ -16,12 +16,14 @@ from qgis.core import (
 from qgis.PyQt.QtGui import QIcon
 
 from .entries import Ask, Said
+from .gis.crs import transform_settings
 from .gis.destinations import destination_refusal
 from .gis.faults import faults_told
 from .gis.i18n import tr
 from .gis.manual import manual_url
 from .gis.outputs import Outputs
 from .gis.sinks import given_destination
+from .gis.tags import tags_of
 from .run import DONE, READ, REJECTED, WARNED, Run
 
 
@@ -49,8 +51,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         return self.GROUP
 
     def group(self):
-        """Name of the group."""
-        return {
+        """Name of the group, numbered: the toolbox sorts by name, and this is the order of the job."""
+        names = {
             "north": tr("North"),
             "readings": tr("Readings"),
             "symbols": tr("Map symbols"),
@@ -60,7 +62,12 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             "statistics": tr("Orientation statistics"),
             "sheet": tr("Sheet"),
             "exchange": tr("Exchange"),
-        }[self.GROUP]
+        }
+        return f"{list(names).index(self.GROUP) + 1} {names[self.GROUP]}"
+
+    def tags(self):
+        """Words by which the search of the toolbox finds it, in five languages."""
+        return tags_of(self.ID)
 
     def icon(self):
         """Picture beside the name in the toolbox."""
@@ -183,7 +190,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         fine, message = self.checkParameterValues(parameters, context)
         if not fine:
             raise QgsProcessingException(message)
-        with faults_told():
+        with faults_told(), transform_settings(context.transformContext()):
             said = self.said(parameters, context)
             self._heard = said, self.ready(said)
         return True
@@ -198,7 +205,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         """
         self.run_outputs = Outputs(self, parameters, context, feedback)
         try:
-            with faults_told():
+            with faults_told(), transform_settings(context.transformContext()):
                 (said, ready), self._heard = self._heard, None
                 run = Run(self, parameters, context, feedback, ready)
                 results = {**(self.work(said, run) or {}), **run.results}
@@ -232,7 +239,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         fine, message = super().checkParameterValues(parameters, context)
         if fine:
             try:
-                with faults_told():
+                with faults_told(), transform_settings(context.transformContext()):
                     message = self._refusal(parameters, context)
             except QgsProcessingException as error:
                 message = str(error)

@@ -5,6 +5,7 @@ from contextlib import contextmanager
 from qgis.core import QgsCoordinateReferenceSystem, QgsFields
 
 from .gis.columns import chunks, output_rows, value_rows
+from .gis.crs import missing_grids
 from .gis.dem import tell_undeclared
 from .gis.i18n import tr
 from .gis.places import Locator
@@ -92,8 +93,17 @@ class Run:
         return chunks(source.source if isinstance(source, Input) else source, self.feedback, **options)
 
     def locator(self, source):
-        """Finds the places of a layer's rows: a ``Locator``."""
-        return Locator(source.crs if isinstance(source, Input) else source.sourceCrs())
+        """Finds the places of a layer's rows: a ``Locator``; says where a better datum shift needs a grid."""
+        crs = source.crs if isinstance(source, Input) else source.sourceCrs()
+        names, used, best = missing_grids(crs) if crs.isValid() else ([], 0.0, 0.0)
+        if names:
+            self.warn(
+                tr(
+                    "{crs}: positions are carried to WGS 84 to {used} m; {best} m would need the grid {names}, which "
+                    "is not installed."
+                ).format(crs=crs.authid(), used=f"{used:g}", best=f"{best:g}", names=", ".join(names))
+            )
+        return Locator(crs)
 
     def dem(self, dem):
         """Take a DEM, and say so where it does not tell the unit of its heights. None for none."""
@@ -207,6 +217,21 @@ class Run:
             return None
         self.results[destination.key] = destination.place
         return self._algorithm.run_outputs.file(destination.place)
+
+    def folder(self, destination):
+        """Where to put the files of a new folder now, so that all come to their place at the end of the run.
+
+        Parameters
+        ----------
+        destination : Destination
+
+        Returns
+        -------
+        str
+            Path of a folder of the same name, aside.
+        """
+        self.results[destination.key] = destination.place
+        return self._algorithm.run_outputs.folder(destination.place)
 
 
 class Output:

@@ -18,6 +18,7 @@ sys.path[:0] = [str(FOLDER), str(ROOT / "build" / "plugins")]
 import compare  # noqa: E402  (after the path is set)
 import demo_planes  # noqa: E402
 import demo_sections  # noqa: E402
+import demo_sheet  # noqa: E402
 import demo_sightings  # noqa: E402
 
 WORDS = {
@@ -178,22 +179,11 @@ def main():
         demo_planes.planes(runner, OUT, sample, angles)
         demo_sections.sections(runner, OUT, sample, angles, [readings, notebook])
         demo_sightings.sightings(runner, OUT, sample, angles)
-        draw(sample, angles, [readings, notebook])  # last: when QGIS ends, it takes GDAL's drivers with it
+        demo_sheet.sheet(runner, OUT, sample, [readings, notebook], MAP_DATE)
     except (DemoError, OSError) as error:
         print(f"demo: {error}", file=sys.stderr)
         return 1
     return 0
-
-
-def draw(sample, angles, attitudes):
-    """Put the layers into a project and print the map."""
-    import demo_map  # noqa: PLC0415  (QGIS is needed only from here on)
-
-    for what, path in demo_map.draw(OUT, sample, angles, attitudes).items():
-        if not path.is_file() or not path.stat().st_size:
-            message = f"The {what} {path} was not written."
-            raise DemoError(message)
-        print(f"{what}  {path}")
 
 
 if __name__ == "__main__":

@@ -22,6 +22,9 @@ from .angles import FloatArray, difference, wrap180, wrap360
 from .errors import FieldDataError
 
 WGS84: Final = "EPSG:4326"
+SHIFT: Final = "shift"
+"""Attribute of a pyproj.CRS that holds the pipeline by which its positions are carried to WGS84, where somebody chose
+one: between two datums there are several, metres apart, and a map is right only by the one that drew it."""
 _GEOD: Final = Geod(ellps="WGS84")
 
 # 64 m along a meridian: long against the rounding of map coordinates (a nanometre), short against any projection's
@@ -262,6 +265,36 @@ def wgs84_lonlat(crs: Any, x: npt.ArrayLike, y: npt.ArrayLike) -> tuple[FloatArr
     return _position(lon, lat)
 
 
+def from_wgs84(crs: Any, lon: npt.ArrayLike, lat: npt.ArrayLike) -> tuple[FloatArray, FloatArray]:
+    """Map coordinates of places: `wgs84_lonlat` turned round.
+
+    Parameters
+    ----------
+    crs : anything that pyproj.CRS accepts
+        The map's CRS.
+    lon, lat : float or array_like, shape (n,)
+        WGS84. Units: degrees.
+
+    Returns
+    -------
+    x, y : ndarray, shape (n,)
+        As QGIS has them: x to the right on the page, y up. NaN where a place is missing or has none on the page.
+        Units: the CRS's.
+
+    Raises
+    ------
+    FieldDataError
+        If the CRS cannot be read (code ``crs_unknown``) or has no page (``crs_without_north``).
+    """
+    lon, lat = np.asarray(lon, dtype=float), np.asarray(lat, dtype=float)
+    known = np.isfinite(lon) & np.isfinite(lat)
+    lon, lat = np.where(known, lon, np.nan), np.where(known, lat, np.nan)
+    x, y = _page_of(crs).to_wgs84.transform(lon, lat, direction="INVERSE")
+    x, y = np.asarray(x, dtype=float), np.asarray(y, dtype=float)
+    there = known & np.isfinite(x) & np.isfinite(y)
+    return np.where(there, x, np.nan), np.where(there, y, np.nan)
+
+
 def correction(decl: npt.ArrayLike, ring_set: npt.ArrayLike = 0.0) -> FloatArray:
     """Say what must be added to a magnetic reading to have the true azimuth.
 
@@ -403,7 +436,7 @@ class _Page:
 
 def _page_of(crs: Any) -> _Page:
     """Take a CRS apart, or remember how; text is remembered as it is, for reading it costs more than a small job."""
-    return _page(crs if isinstance(crs, str) else _read_crs(crs))
+    return _page(crs if isinstance(crs, str) else _read_crs(crs), str(getattr(crs, SHIFT, "") or ""))
 
 
 def _read_crs(crs: Any) -> CRS:
@@ -415,7 +448,7 @@ def _read_crs(crs: Any) -> CRS:
 
 
 @lru_cache(maxsize=64)
-def _page(given: str | CRS) -> _Page:
+def _page(given: str | CRS, shift: str = "") -> _Page:
     crs = _read_crs(given)
     horizontal = crs
     if horizontal.is_compound:
@@ -431,7 +464,9 @@ def _page(given: str | CRS) -> _Page:
     try:
         from_base = Transformer.from_crs(base, bare, always_xy=True)
         to_base = Transformer.from_crs(bare, base, always_xy=True)
-        to_wgs84 = Transformer.from_crs(horizontal, WGS84, always_xy=True)
+        to_wgs84 = (
+            Transformer.from_pipeline(shift) if shift else Transformer.from_crs(horizontal, WGS84, always_xy=True)
+        )
     except ProjError as reason:
         message = f'The CRS "{crs.name}" cannot be transformed to longitude and latitude.'
         raise FieldDataError(message, code="crs_unknown", value=crs.name) from reason

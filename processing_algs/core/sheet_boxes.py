@@ -19,6 +19,8 @@ AIR: Final = 2.2  # between pieces of a column. Units: mm
 MOST_COLUMNS: Final = 6  # beside the map
 STEPS: Final = (1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 7.5, 8.0)
 """Denominators of round scales, to be multiplied by powers of ten."""
+WORTH: Final = 1.7
+"""How much smaller a map may be for the sake of a sheet of one page."""
 PAPERS: Final = {
     **{f"A{n}": size for n, size in enumerate(((841, 1189), (594, 841), (420, 594), (297, 420), (210, 297)))},
     "ANSI_A": (215.9, 279.4),
@@ -204,7 +206,7 @@ def arrange(
         if found is not None:
             beside = _on_more_pages(paper, ground, pieces, sections, scale or round_scales(least)[0])
             # A map on a page of its own may be much larger than one that shares the page with a long explanation.
-            return found if denominator <= 2.0 * beside.scale or scale is not None else beside
+            return found if denominator <= WORTH * beside.scale or scale is not None else beside
     return _on_more_pages(paper, ground, pieces, sections, scale or round_scales(least)[0])
 
 
@@ -245,7 +247,8 @@ def _on_one_page(
                 x = inner.x + column * (paper.column + GAP)
                 places[piece.name] = 0, Box(x, top + below + AIR + y, paper.column, piece.height)
         if fits and below <= high + 1e-6:
-            frame = Box(inner.x + paper.rim, top + paper.rim, map_wide, map_high)
+            # In the middle of what the columns leave: room on one side alone would look like something missing.
+            frame = Box(inner.x + (left_wide - map_wide) / 2.0, top + paper.rim, map_wide, map_high)
             return Arrangement(scale, frame, places, 1)
     return None
 

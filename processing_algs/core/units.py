@@ -37,7 +37,7 @@ ROCKS: Final[dict[str, tuple[str, ...]]] = {
              "greywack"),
     "silt": ("silt", "limolit", "siltit", "schluff", "loess"),
     "mud": ("mud", "shale", "clay", "slate", "lutit", "argil", "arcill", "pelit", "marga", "marl", "ton", "schiefert",
-            "folhelho", "flag"),
+            "folhelho"),
     "limestone": ("limestone", "chalk", "carbonat", "caliz", "calcair", "calcar", "kalk", "marble", "marmol",
                   "travertin"),
     "dolomite": ("dolomit", "dolom", "dolosto"),

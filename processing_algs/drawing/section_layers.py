@@ -30,6 +30,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QMetaType
 from qgis.PyQt.QtGui import QColor
 
+from ..core import colour
 from ..core.printable import printable
 from ..gis.i18n import tr
 from ..gis.section_lines import section_space
@@ -38,11 +39,6 @@ from .section_drawing import LOOKS
 
 TEXT, REAL = QMetaType.Type.QString, QMetaType.Type.Double
 INK, FAULT, SEA = "#000000", "#b02a1a", "#2a6f97"
-# Pale enough for black ticks and letters; neighbours in the list differ in hue and in lightness.
-PALETTE = (
-    "#f3dfa2", "#b9d7ea", "#d9e8b4", "#efc4b3", "#d6cbe4", "#cfd3c6", "#f8efc9", "#9fc9c0", "#e6cf9c", "#f2d5df",
-    "#b7c7a3", "#c9b8a8",
-)  # fmt: skip
 FADE = 65.0  # how much paler the farthest attitude is. Units: percent
 
 # Marks in the middle of a tick, and their size in mm. The half circle lies on the upper side: the bed was turned over.
@@ -51,7 +47,10 @@ MARKS = {
     "vertical": (Qgis.MarkerShape.Line, 1.7),
     "line": (Qgis.MarkerShape.Circle, 1.1),
 }
-LINE_WIDTHS = {"axis": 0.25, "tick": 0.2, "base": 0.25, "sea_level": 0.2, "bend": 0.18, "leader": 0.12}
+LINE_WIDTHS = {
+    "axis": 0.25, "tick": 0.2, "base": 0.25, "sea_level": 0.2, "bend": 0.18, "leader": 0.12, "hole": 0.5, "pick": 0.35,
+    "meets": 0.18,
+}  # fmt: skip
 TABLES = ("lettering", "interpretation", "attitudes", "contacts", "profile", "draft", "drawing", "units", "draft_areas")
 """What the names of a section's tables end in, top layer first."""
 GEMS_LINES, GEMS_AREAS = "ContactsAndFaults", "MapUnitPolys"
@@ -263,9 +262,10 @@ def unit_colors(labels, renderer=None):
         known |= {str(value): (category.symbol().color().name(), category.label() or str(value)) for value in values}
     labels = {label for label in labels if label}
     colors = {label: known[label] for label in known if label in labels}
-    for number, label in enumerate(sorted(labels - colors.keys())):
-        colors[label] = (PALETTE[number % len(PALETTE)], label)
-    return colors
+    named = [*colors, *sorted(labels - colors.keys())]
+    # The one set of colours there is, for units that the map does not colour.
+    chosen = colour.choose(named, {label: color for label, (color, _) in colors.items()}, ()).colors
+    return {label: colors.get(label, (chosen[label], label)) for label in named}
 
 
 def style_units(layer, colors):
@@ -327,7 +327,7 @@ def style_drawing(layer):
     """Draw axes, bends and leaders."""
     renderer = QgsCategorizedSymbolRenderer("what")
     for what, width in LINE_WIDTHS.items():
-        dashed = {"sea_level": "dash", "bend": "dash"}.get(what, "solid")
+        dashed = {"sea_level": "dash", "bend": "dash", "meets": "dot"}.get(what, "solid")
         color = SEA if what == "sea_level" else INK
         renderer.addCategory(QgsRendererCategory(what, _stroke(width, color, dashed), literal(what)))
     layer.setRenderer(renderer)

@@ -133,12 +133,14 @@ def correlation_parts(units, fills):
         starts = {}
         for unit in units:
             starts.setdefault(unit.sort, []).append(placed[unit.code][0])
+        free = 14.0
         for sort, xs in starts.items():
             if sort:
-                span = max(xs) + wide - min(xs)
-                label = text_item(SMALL, names[sort], min(xs), 0.0, max(span, 4.0))
-                if "\n" not in label.content and SMALL.width_mm(names[sort]) <= span:
-                    items.append(label)
+                span, needs = max(xs) + wide - min(xs), SMALL.width_mm(names[sort]) + 0.6
+                x = max(min(xs) + (span - needs) / 2, free)
+                if x + needs <= COLUMN:
+                    items.append(text_item(SMALL, names[sort], x, 0.0, needs))
+                    free = x + needs + 1.0
     high = top + (len(ages) - 1) * step + 3.0
     title = heading("correlation", tr("Correlation of map units"))
     return [title, Part("correlation chart", high, items)]

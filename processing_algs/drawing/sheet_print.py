@@ -33,8 +33,7 @@ from .literal import literal
 from .type import MM_PER_PT, Look
 
 MAP_ID = "map"
-GRID_LABELS = Look(6.0)
-GRID_TICK, GRID_GAP = 1.5, 0.8  # Units: mm
+GRID_TICK = 1.5  # Units: mm
 ALIGN = {
     "left": Qt.AlignmentFlag.AlignLeft,
     "centre": Qt.AlignmentFlag.AlignHCenter,
@@ -106,7 +105,7 @@ class SheetLayout:
         shown.setMapFlags(shown.mapFlags() | QgsLayoutItemMap.MapItemFlag.ShowPartialLabels)
         if grid:
             shown.grids().addGrid(_grid(shown, grid))
-            shown.updateBoundingRect()  # else the numbers outside the frame are cut off
+            shown.updateBoundingRect()  # else the ticks outside the frame are cut off
         self.layout.setReferenceMap(shown)
         self.map = shown
         return shown
@@ -182,12 +181,7 @@ def _grid(shown, step):
     grid.setFrameStyle(QgsLayoutItemMapGrid.FrameStyle.ExteriorTicks)
     grid.setFrameWidth(GRID_TICK)
     grid.setFramePenSize(0.15)
-    grid.setAnnotationEnabled(True)
-    grid.setAnnotationPrecision(0)
-    grid.setAnnotationTextFormat(GRID_LABELS.text_format())
-    grid.setAnnotationFrameDistance(GRID_GAP)
-    for side in (QgsLayoutItemMapGrid.BorderSide.Left, QgsLayoutItemMapGrid.BorderSide.Right):
-        grid.setAnnotationDirection(QgsLayoutItemMapGrid.AnnotationDirection.Vertical, side)
+    grid.setAnnotationEnabled(False)  # numbers are items of their own, which know the corners
     return grid
 
 

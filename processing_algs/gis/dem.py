@@ -285,7 +285,8 @@ class Dem:
         x, y = np.where(known, x, np.nan), np.where(known, y, np.nan)
         source = self.projection if crs is None else _as_pyproj(crs)
         if source != self.projection and x.size:
-            x, y = (np.where(np.isfinite(part), part, np.nan) for part in _way(source, self.projection).transform(x, y))
+            place = (x, y) if source == _crs(WGS84) else norths.wgs84_lonlat(source, x, y)
+            x, y = norths.from_wgs84(self.projection, *place)
         if self._period:
             x = self._west + np.mod(x - self._west, self._period)
         x0, a, b, y0, d, e = self._cells.affine
@@ -525,7 +526,11 @@ def _beside(lon, lat, reach):
 
 def _horizontal(crs):
     """Take the horizontal part of a CRS."""
-    return crs.sub_crs_list[0] if crs is not None and crs.is_compound else crs
+    if crs is None or not crs.is_compound:
+        return crs
+    flat = crs.sub_crs_list[0]
+    setattr(flat, norths.SHIFT, getattr(crs, norths.SHIFT, ""))
+    return flat
 
 
 def _as_pyproj(crs):
@@ -536,11 +541,6 @@ def _as_pyproj(crs):
 @lru_cache(maxsize=16)
 def _crs(crs):
     return pyproj.CRS.from_user_input(crs)
-
-
-@lru_cache(maxsize=16)
-def _way(source, target):
-    return pyproj.Transformer.from_crs(source, target, always_xy=True)
 
 
 def _vertical_unit(crs):

@@ -1,7 +1,6 @@
 """From places on Earth to geometry on the map."""
 
 import numpy as np
-import pyproj
 from qgis.core import QgsGeometry, QgsLineString, QgsMultiLineString, QgsPoint, QgsPolygon
 
 from ..core import norths
@@ -23,7 +22,6 @@ class MapShapes:
 
     def __init__(self, crs):
         self.projection = Locator(crs).projection
-        self._way = pyproj.Transformer.from_crs(norths.WGS84, self.projection, always_xy=True)
 
     def xy(self, lon, lat):
         """Map coordinates of places.
@@ -38,9 +36,7 @@ class MapShapes:
         x, y : ndarray, shape (n,)
             NaN where a place is missing or outside the CRS.
         """
-        moved = self._way.transform(np.asarray(lon, dtype=float), np.asarray(lat, dtype=float))
-        x, y = (np.where(np.isfinite(part), part, np.nan) for part in moved)
-        return x, y
+        return norths.from_wgs84(self.projection, lon, lat)
 
     def point(self, lon, lat, height):
         """A point with its height in metres."""

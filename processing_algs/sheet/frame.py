@@ -15,6 +15,7 @@ from qgis.core import (
 
 from ..core.graticule import graticule
 from ..core.norths import page_axes
+from ..core.sheet_boxes import Box
 from ..drawing.section_drawing import nice
 from ..gis.i18n import tr
 from ..gis.pages import page_of
@@ -199,6 +200,50 @@ def edge_labels(lines, box):
                 elif abs(x - left) <= near or abs(x - right) <= near:
                     found.append(("left" if abs(x - left) <= near else "right", (top - y) / (top - bottom), label))
     return found
+
+
+def grid_numbers(box, step):
+    """Where the lines of the grid meet the neat line, and their numbers; as `edge_labels`."""
+    left, bottom, right, top = box
+    found = []
+    for low, high, sides in ((left, right, ("top", "bottom")), (bottom, top, ("left", "right"))):
+        for number in range(math.ceil(low / step - 1e-9), math.floor(high / step + 1e-9) + 1):
+            share = (number * step - low) / (high - low)
+            across = share if sides[0] == "top" else 1.0 - share
+            found += [(side, across, f"{number * step:.0f}") for side in sides]
+    return found
+
+
+def edge_box(box, side, share, off, size):
+    """Box of a label about the neat line.
+
+    Parameters
+    ----------
+    box : core.sheet_boxes.Box
+        Of the neat line.
+    side : str
+    share : float
+        As `edge_labels` gives them.
+    off : float
+        From the neat line to the label. Units: mm.
+    size : tuple of float
+        Width and height of the label. Units: mm.
+
+    Returns
+    -------
+    core.sheet_boxes.Box or None
+        None where the label would reach round a corner. At the sides it stands on end.
+    """
+    wide, high = size
+    upright = side in ("left", "right")
+    along = share * (box.height if upright else box.width)
+    if not wide / 2 < along < (box.height if upright else box.width) - wide / 2:
+        return None
+    if upright:
+        x = box.x - off - high if side == "left" else box.x + box.width + off
+        return Box(x, box.y + along - wide / 2, high, wide)
+    y = box.y - off - high if side == "top" else box.y + box.height + off
+    return Box(box.x + along - wide / 2, y, wide, high)
 
 
 def wider(box, shape):

@@ -3,19 +3,19 @@
 from dataclasses import replace
 
 import pyproj
-from qgis.core import QgsLayoutItem, QgsLayoutPoint, QgsProcessingException, QgsRectangle
+from qgis.core import QgsLayoutItem, QgsLayoutPoint, QgsLineSymbol, QgsProcessingException, QgsRectangle
 
 from ..core.errors import FieldDataError
 from ..core.geomagnetism import load
 from ..core.north_diagram import drawn_angles, norths_of_sheet
-from ..core.sheet_boxes import Box, Paper, arrange, paper_size
+from ..core.sheet_boxes import Paper, arrange, paper_size
 from ..drawing import sheet_explanation as explanation
 from ..drawing import sheet_margin as margin
 from ..drawing.layer_style import symbols_in
 from ..drawing.map_style import style_graticule
 from ..drawing.north_words import norths_sentences
 from ..drawing.sheet import line_entries, symbol_entries
-from ..drawing.sheet_items import COLUMN, Item, Part, text_item
+from ..drawing.sheet_items import COLUMN, Item, text_item
 from ..drawing.sheet_print import SheetLayout, export, set_locator, whole_points
 from ..drawing.symbols import Sizes
 from ..drawing.type import SERIF, Look, text_size
@@ -23,15 +23,16 @@ from ..drawing.unit_patterns import ornaments
 from ..gis.copies import TEXT, fields_of
 from ..gis.dem import Dem
 from ..gis.i18n import day, tr
+from ..gis.raster_cache import modest_cache
 from ..gis.units import code_of, styled_units, table_units, units_of, warnings
 from .contents import LINE, SHADED, own_style
-from .frame import edge_labels, graticule_lines, grid_step, metres_of, true_scale, wider
+from .frame import edge_box, edge_labels, graticule_lines, grid_numbers, grid_step, metres_of, true_scale, wider
 
 MARGIN, RIM = 10.0, 9.6  # Units: mm
 TITLES = [Look(size, bold=True, families=SERIF) for size in (24.0, 20.0, 17.0, 14.0, 12.0)]
 SUBTITLE, AUTHORS = Look(10.0, italic=True, families=SERIF), Look(8.0)
 EDGE = Look(6.0)
-EDGE_AT = 6.6  # middle of the graticule's labels from the neat line. Units: mm
+GRID_AT, EDGE_AT = 2.3, 6.0  # numbers of the grid and labels of the graticule, from the neat line. Units: mm
 LONGEST = 5000.0  # of a sheet from a roll. Units: mm
 
 
@@ -128,13 +129,13 @@ class Sheet:
 
     # -- parts --------------------------------------------------------------------------------------------------------
 
-    def _parts(self, scale, symbols, numbers, interval):
+    def _parts(self, scale, symbols, numbers, interval, missing=()):
         """Parts of the margin, in the order in which they are read."""
         said = self.said
         units = self.units.units if self.units else []
         sizes = Sizes(**{key: value for key, value in self.contents.sizes.items() if key != "labels"})
         entries = [*symbol_entries(symbols, sizes), *line_entries(numbers)]
-        others = [pair for layer in self.contents.base for pair in explanation.symbols_of(layer)]
+        others = [pair for layer in self.contents.base for pair in explanation.symbols_of(layer)] + list(missing)
         if said.SECTIONS and self.contents.get("sections") is not None:
             shown = self.contents.get("sections").renderer().symbol().clone()
             others.append((shown, tr("Line of section")))
@@ -257,10 +258,9 @@ class Sheet:
             return float(self.said.SCALE)
         symbols = {one.number: one for layer in self.said.ATTITUDES for one in symbols_in(layer)}
         lined = bool(self.said.DEM and self.said.CONTOURS)
-        parts = self._parts(25000.0, list(symbols.values()), self.contents.numbers, 100.0 * lined)
         # What is not made yet takes its room all the same: two sorts of contours, the lines of sections.
-        missing = 2 * lined + bool(self.said.SECTIONS)
-        parts += [Part(f"room {number}", explanation.LEAST_ROW) for number in range(missing)]
+        missing = [(QgsLineSymbol(), "")] * (2 * lined + bool(self.said.SECTIONS))
+        parts = self._parts(25000.0, list(symbols.values()), self.contents.numbers, 100.0 * lined, missing)
         return self._arrange(parts, None)[1].scale
 
     # -- the layout ---------------------------------------------------------------------------------------------------
@@ -287,28 +287,22 @@ class Sheet:
         return made.layout
 
     def _edge(self, made, box):
-        """Letter the graticule about the neat line, beyond the grid's numbers."""
-        taken = []
-        for number, (side, share, label) in enumerate(edge_labels(self._graticule, self.page.box)):
-            wide, high = text_size(EDGE, [label])
-            wide, high = wide + 0.6, high + 0.2
-            upright = side in ("left", "right")
-            length = box.height if upright else box.width
-            along = share * length
-            if not wide / 2 < along < length - wide / 2:
-                continue
-            across = -EDGE_AT - high / 2 if side in ("left", "top") else EDGE_AT + high / 2
-            x = box.x + across + (box.width if side == "right" else 0.0) if upright else box.x + along
-            y = box.y + along if upright else box.y + across + (box.height if side == "bottom" else 0.0)
-            size = (high, wide) if upright else (wide, high)
-            mine = Box(x - size[0] / 2, y - size[1] / 2, *size)
-            if any(mine.meets(other, 1.0) for other in taken):
-                continue
-            taken.append(mine)
-            item = Item("text", 0.0, 0.0, wide, high, label, EDGE, "centre")
-            text = made.add_text(f"graticule {number}", 0, x - wide / 2, y - high / 2, item)
-            if upright:
-                turn_about_middle(text, -90.0, x, y)
+        """Number the grid and letter the graticule about the neat line, each in a ring of its own."""
+        numbers = grid_numbers(self.page.box, grid_step(self.scale, self.page.crs))
+        rings = (("grid", numbers, GRID_AT), ("graticule", edge_labels(self._graticule, self.page.box), EDGE_AT))
+        for name, labels, off in rings:
+            taken = []
+            for number, (side, share, label) in enumerate(labels):
+                wide, high = text_size(EDGE, [label])
+                mine = edge_box(box, side, share, off, (wide + 0.6, high + 0.2))
+                if mine is None or any(mine.meets(other, 1.0) for other in taken):
+                    continue
+                taken.append(mine)
+                x, y = mine.x + mine.width / 2, mine.y + mine.height / 2
+                item = Item("text", 0.0, 0.0, wide + 0.6, high + 0.2, label, EDGE, "centre")
+                text = made.add_text(f"{name} {number}", 0, x - item.width / 2, y - item.height / 2, item)
+                if side in ("left", "right"):
+                    turn_about_middle(text, -90.0, x, y)
 
     def _locator(self, made, small):
         box = wider(self.page.box, margin.LOCATOR)
@@ -327,7 +321,8 @@ class Sheet:
     def export(self, layout, kind, path):
         """Export the layout."""
         dpi = self.said.DPI or (150 if kind == "png" and max(self._paper.width, self._paper.height) > 600.0 else 300)
-        export(layout, kind, path, dpi)
+        with modest_cache():  # a large DEM would fill what GDAL may take of the machine
+            export(layout, kind, path, dpi)
 
     def keep_styles(self):
         """Store all styles with their layers."""

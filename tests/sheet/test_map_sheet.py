@@ -4,7 +4,6 @@ import numpy as np
 import pytest
 from agonic.processing_algs.core.sheet_boxes import Box
 from agonic.processing_algs.drawing import map_style, sheet_items, sheet_print
-from agonic.processing_algs.drawing.type import text_size
 from agonic.processing_algs.sheet import printing
 from osgeo import gdal
 from qgis.core import (
@@ -34,9 +33,8 @@ def items_of(layout):
             continue
         box = item.boundingRect()
         if item.id() == "map":
-            # QGIS reckons with more than the grid's numbers need: a tick, a gap and the height of a line.
-            high = text_size(sheet_print.GRID_LABELS, ["0"])[1]
-            rim = sheet_print.GRID_TICK + sheet_print.GRID_GAP + high
+            # QGIS reckons with room for numbers that it does not draw.
+            rim = sheet_print.GRID_TICK + 0.2
             box = item.rect().adjusted(-rim, -rim, rim, rim)
         found.append((item, item.mapRectToScene(box)))
     return found
