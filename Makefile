@@ -5,7 +5,7 @@ export QT_QPA_PLATFORM ?= offscreen
 export QGIS_PLUGINPATH := $(CURDIR)/build/plugins
 export PYTHONDONTWRITEBYTECODE := 1
 
-.PHONY: setup setup-postgis link translations demo test core-test test-newest test-oldest check docs wheel test-batch bench package clean
+.PHONY: setup setup-postgis link translations demo test core-test test-newest test-oldest check docs wheel test-batch fuzz soak bench package clean
 
 setup: ## install what is missing: QGIS, translation tools, test tools
 	@mkdir -p build
@@ -61,6 +61,15 @@ test-batch: wheel ## the batch runner, from the wheel, in an environment of its 
 	@build/venv-batch/bin/python -m pip install --quiet --disable-pip-version-check -r batch/requirements.txt
 	@build/venv-batch/bin/python -m pip install --quiet --disable-pip-version-check --no-deps --force-reinstall build/wheel/*.whl
 	@build/venv-batch/bin/python -m pytest -q --noconftest -p no:cacheprovider -c /dev/null --rootdir tests/batch tests/batch
+
+SEED ?= 1
+COUNT ?= 400
+
+fuzz: setup ## every tool on COUNT seeded random tables of SEED
+	@$(VENV)/python tools/fuzz.py --seed $(SEED) --count $(COUNT)
+
+soak: setup ## 20,000 tables over five seeds; takes hours
+	@for seed in 1 2 3 4 5; do $(VENV)/python tools/fuzz.py --seed $$seed --count 4000 || exit 1; done
 
 bench: setup ## speed, as ratios measured in one run
 	@$(VENV)/python tools/bench.py

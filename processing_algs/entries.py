@@ -427,7 +427,8 @@ def choice(key, label, help, words, *, default=None, several=False, optional=Fal
         )
 
     def read(ask):
-        return list(ask.read("parameterAsEnumStrings", key)) if several else ask.word(key)
+        # Nothing chosen among several is read as one empty word.
+        return [one for one in ask.read("parameterAsEnumStrings", key) if one] if several else ask.word(key)
 
     tokens = tr("In scripts: {tokens}.").format(tokens=", ".join(f"{token} ({word})" for token, word in words.items()))
     return Entry(key, make, read, f"{help} {tokens}".strip(), advanced, widget(CHOICE, labels=dict(words)))
@@ -650,11 +651,16 @@ def report(help, *, key="REPORT", label=None):  # noqa: A002
 
 
 def folder(key, label, help, *, optional=False, create=True, advanced=False):  # noqa: A002
-    """Declare a folder to be written into; reads itself as a :class:`Destination`."""
+    """Declare a new folder to be made; reads itself as a :class:`Destination`, ``place`` being its path."""
+
+    def read(ask):
+        path = ask.file(key)
+        return Destination(key, path or "", bool(path))
+
     return Entry(
         key,
         lambda: QgsProcessingParameterFolderDestination(key, label, optional=optional, createByDefault=create),
-        _destination(key),
+        read,
         help,
         advanced,
     )

@@ -12,6 +12,7 @@ from .core.heights import NULLS, parse_nulls
 from .core.heights import UNITS as HEIGHT_UNITS
 from .core.letters import DEFAULT_LETTERS, LETTERS
 from .core.rings import BLANKS, parse_rings
+from .core.symbol_numbers import TOLERANCE
 from .core.words import NORTHS
 from .entries import (
     ANY,
@@ -83,6 +84,7 @@ __all__ = [
     "field_models",
     "file",
     "flag",
+    "flat_tolerance",
     "folder",
     "height_unit",
     "layer",
@@ -200,6 +202,23 @@ def point_heights():
             advanced=True,
         ),
     ]
+
+
+def flat_tolerance():
+    """How near to 0 or 90 a dip is drawn as level or upright, FLAT_TOLERANCE."""
+    return number(
+        "FLAT_TOLERANCE",
+        tr("Dips drawn as level or upright"),
+        tr(
+            "Dips and plunges nearer than this to 0 get the symbol of level ones, as near to 90 that of upright ones, "
+            "and no number. Half a degree is what is printed as 0 or 90."
+        ),
+        default=TOLERANCE,
+        unit="°",
+        least=TOLERANCE,
+        most=10.0,
+        advanced=True,
+    )
 
 
 def norths(parent="INPUT", height_help=None, *, checks=False):

@@ -5,10 +5,13 @@ from pathlib import Path
 from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtGui import QIcon
 
+from .exchange.export_gems import ExportGems
+from .exchange.import_gems import ImportGems
 from .north.isogonic_lines import IsogonicLines
 from .north.north_angles import NorthAngles
 from .north.north_diagram import NorthDiagram
 from .north.sun_azimuths import SunAzimuths
+from .planes.combine_attitudes import CombineAttitudes
 from .planes.depth_to_plane import DepthToPlane
 from .planes.outcrop_trace import OutcropTrace
 from .planes.planes_along_traces import PlanesAlongTraces
@@ -34,6 +37,12 @@ from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
 from .sightings.sight_grade import SightGrade
 from .sightings.sight_to_terrain import SightToTerrain
+from .statistics.fault_slip import FaultSlip
+from .statistics.fold_axis import FoldAxis
+from .statistics.mean_orientations import MeanOrientations
+from .statistics.orientation_net import OrientationNet
+from .statistics.rose_diagram import RoseDiagram
+from .statistics.structural_domains import StructuralDomains
 from .symbols.style_attitudes import StyleAttitudes
 from .symbols.style_lines import StyleLines
 from .symbols.style_units import StyleUnits
@@ -62,6 +71,7 @@ ALGORITHMS = (
     StructureContours,
     TrueThickness,
     DepthToPlane,
+    CombineAttitudes,
     SectionProfile,
     SectionAttitudes,
     SectionCrossings,
@@ -75,7 +85,15 @@ ALGORITHMS = (
     LocateByBearings,
     CheckCompass,
     ReduceTraverse,
+    MeanOrientations,
+    FoldAxis,
+    StructuralDomains,
+    OrientationNet,
+    RoseDiagram,
+    FaultSlip,
     MapSheet,
+    ExportGems,
+    ImportGems,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

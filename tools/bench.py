@@ -13,7 +13,14 @@ import numpy as np
 from qgis.core import QgsApplication, QgsFeature, QgsGeometry, QgsPointXY, QgsVectorLayer
 
 ROOT = Path(__file__).resolve().parent.parent
-PARTS = ("bench_geomagnetism", "bench_terrain", "bench_symbols", "bench_sections", "bench_sightings")
+PARTS = (
+    "bench_geomagnetism",
+    "bench_terrain",
+    "bench_symbols",
+    "bench_sections",
+    "bench_sightings",
+    "bench_statistics",
+)
 ROWS = 200_000
 
 

@@ -13,11 +13,14 @@ import numpy.typing as npt
 from .angles import FloatArray
 from .clusters import clusters
 from .grouped import IntArray, eigen, tensors, unit_vectors
+from .statistics import ALIKE
 
 PARALLEL: Final = 10.0
 """Two planes nearer than this, in degrees, meet in a line that is little better than chance."""
 LEAST_IN_LIMB: Final = 2
 """Beds that a limb needs."""
+TIGHT: Final = 2.0
+"""A limb whose beds spread less than this many times as far along the fold as across it does not show its bend."""
 
 
 @dataclass(frozen=True)
@@ -35,6 +38,9 @@ class Limbs:
         Mean poles; facing ones where the facing is known, else upward.
     faces : bool
         Whether the facing is known of both limbs.
+    tight : bool
+        Whether the limbs stand apart and the beds of each scatter about alike along the fold and across it: then
+        nothing shows how the fold bends, and a cone cannot be told from a cylinder.
     interlimb : ndarray, shape (2,)
         Angle between the limbs, and the other one that it could be without facing; the second is NaN where the facing
         is known. Units: degrees.
@@ -46,6 +52,7 @@ class Limbs:
     distinct: bool
     poles: FloatArray
     faces: bool
+    tight: bool
     interlimb: FloatArray
     bisecting: FloatArray
 
@@ -85,7 +92,7 @@ def limbs(poles: npt.ArrayLike, axis: npt.ArrayLike, facing: npt.ArrayLike | Non
     if counts[1] > counts[0]:
         limb = np.where(limb >= 0, 1 - limb, -1)
     given = np.zeros(len(units)) if facing is None else np.nan_to_num(np.asarray(facing, dtype=float))
-    means, senses = [], []
+    means, senses, spreads = [], [], []
     for side in (0, 1):
         own = units[limb == side]
         mean = eigen(tensors(own, np.zeros(len(own), dtype=np.int64), 1))[1][0, 0]
@@ -94,12 +101,17 @@ def limbs(poles: npt.ArrayLike, axis: npt.ArrayLike, facing: npt.ArrayLike | Non
         sense = np.sum(np.sign(own @ mean) * given[limb == side])
         means.append(mean if sense >= 0 else -mean)
         senses.append(bool(sense != 0))
+        around = np.cross(along, mean)
+        spreads.append(
+            bool(np.sqrt(np.mean((own @ around) ** 2)) < TIGHT * np.sqrt(np.mean((own @ along) ** 2)) + ALIKE)
+        )
     faces = all(senses)
     apart = float(np.degrees(np.arctan2(np.linalg.norm(np.cross(*means)), means[0] @ means[1])))
     angles, normals = np.array([180.0 - apart, apart]), unit_vectors([means[0] - means[1], means[0] + means[1]])
     if faces:
         angles[1], normals[1] = np.nan, np.nan
-    return Limbs(limb, chosen.number == 2, np.array(means), faces, angles, normals)
+    distinct = chosen.number == 2
+    return Limbs(limb, distinct, np.array(means), faces, distinct and all(spreads), angles, normals)
 
 
 def _halves(across: FloatArray, known: npt.NDArray[np.bool_]) -> IntArray:

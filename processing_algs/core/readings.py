@@ -25,7 +25,7 @@ from .north_habits import NorthHabits
 from .notation import DEFAULT_NULLS, ColumnVotes, Readings, parse_numbers, read_rows
 from .noticed import Notes, Noticed
 from .places import Places
-from .symbol_numbers import labels, symbol_numbers
+from .symbol_numbers import TOLERANCE, labels, symbol_numbers
 from .true_north import NorthAccount, SaidNorth
 from .words import KINDS, LINES, NORTHS, POLARITIES, parse_words
 
@@ -61,6 +61,8 @@ class Said:
         Kind of rows that do not say theirs. Where the notation is ``line`` and it is a plane, it becomes a lineation.
     sigma : float
         1-sigma of a reading. Units: degrees.
+    flat : float
+        How near to 0 or 90 a dip is drawn as level or upright. Units: degrees.
     """
 
     notation: str
@@ -75,6 +77,7 @@ class Said:
     kind_default: str = KINDS[0]
     polarity_words: Mapping[str, str] = field(default_factory=dict)
     sigma: float = 2.0
+    flat: float = TOLERANCE
 
     def __post_init__(self) -> None:
         """Let rows of lines be lines."""
@@ -183,12 +186,15 @@ class Account:
     quadrants : QuadrantCheck
     residues : ResidueCheck
     zero_dips : ZeroDipCheck
+    known : list of Finding
+        What was noticed about the table before its rows were read.
     """
 
     north: NorthAccount = field(default_factory=NorthAccount)
     quadrants: QuadrantCheck = field(default_factory=QuadrantCheck)
     residues: ResidueCheck = field(default_factory=ResidueCheck)
     zero_dips: ZeroDipCheck = field(default_factory=ZeroDipCheck)
+    known: list[Finding] = field(default_factory=list)
 
     def merge(self, other: Account) -> None:
         """Add what was done in another part of the run."""
@@ -196,11 +202,12 @@ class Account:
         self.quadrants.merge(other.quadrants)
         self.residues.merge(other.residues)
         self.zero_dips.merge(other.zero_dips)
+        self.known += other.known
 
     def findings(self) -> list[Finding]:
         """Say what was noticed about the run as a whole."""
         checks = (self.quadrants, self.residues, self.zero_dips, self.north)
-        return [found for check in checks for found in check.findings()]
+        return [*self.known, *(found for check in checks for found in check.findings())]
 
 
 @dataclass(frozen=True)
@@ -332,8 +339,8 @@ def _attitudes(
         "decl_from": _kept(corrected.decl_from, good),
         "read_date": _kept(corrected.read_date, good),
         "method": _kept(np.full(len(places), "compass", dtype=object), good),
-        "symbol": _kept(symbol_numbers(kind, found.inclination, polarity), good),
-        "label": labels(found.inclination),
+        "symbol": _kept(symbol_numbers(kind, found.inclination, polarity, tolerance=say.flat), good),
+        "label": labels(found.inclination, say.flat),
     }
 
 

@@ -161,6 +161,26 @@ def fault_slip(
     )
 
 
+def slip_direction(strike: npt.ArrayLike, dip: npt.ArrayLike, rake: npt.ArrayLike, sense: npt.ArrayLike) -> FloatArray:
+    """Way the hanging wall went along a slip line.
+
+    Parameters
+    ----------
+    strike, dip, rake, sense : array_like, shape (n,)
+        As of `fault_slip`.
+
+    Returns
+    -------
+    ndarray, shape (n, 3)
+        Unit vector. NaN where the line is not known, or has not that sense.
+    """
+    strike, dip, rake = np.broadcast_arrays(*(np.atleast_1d(np.asarray(a, dtype=float)) for a in (strike, dip, rake)))
+    fault, along = pole(strike, dip), line_vector(strike, 0.0)
+    turn = np.radians(rake)[:, np.newaxis]
+    line = np.cos(turn) * along + np.sin(turn) * _down(along, fault)
+    return np.asarray(line * _flip(sense, line, fault, along, np.full(len(rake), np.nan))[:, np.newaxis])
+
+
 @dataclass(frozen=True)
 class _Given:
     fault: FloatArray

@@ -105,9 +105,17 @@ WITH_DIP: Final = _symbols_with_a_number()
 KIND_OF: Final = _kind_of_each_symbol()
 
 
-def _printed(dip: npt.ArrayLike) -> FloatArray:
-    """Whole degrees as printed, half a degree going up; NaN stays."""
-    return np.asarray(np.floor(np.asarray(dip, dtype=float) + 0.5))
+TOLERANCE: Final = 0.5
+"""A dip or plunge nearer than this to 0 is drawn as level, one as near to 90 or nearer as upright. Units: degrees."""
+
+
+def _printed(dip: npt.ArrayLike, tolerance: float = TOLERANCE) -> FloatArray:
+    """Whole degrees as printed, half a degree going up, 0 and 90 within the tolerance; NaN stays."""
+    dip = np.asarray(dip, dtype=float)
+    printed = np.floor(dip + 0.5)
+    with np.errstate(invalid="ignore"):
+        printed = np.where(dip < tolerance, 0.0, np.where(dip >= 90.0 - tolerance, 90.0, printed))
+    return np.asarray(printed)
 
 
 def _swap(numbers: Texts, where: npt.NDArray[np.bool_], other: Mapping[str, str]) -> None:
@@ -121,6 +129,7 @@ def symbol_numbers(
     polarity: npt.ArrayLike | None = None,
     sigma: npt.ArrayLike | None = None,
     variant: str = "bar",
+    tolerance: float = TOLERANCE,
 ) -> Texts:
     """Choose the symbol that each attitude gets.
 
@@ -142,6 +151,9 @@ def symbol_numbers(
     variant : str
         ``bar``: planes have a strike bar. ``arrow``: inclined bedding has an arrow that points down its dip; the
         other planes keep their bars.
+    tolerance : float
+        How near to 0 or 90 a dip is drawn as level or upright; half a degree at least, for what is printed as 0 is
+        level. Units: degrees.
 
     Returns
     -------
@@ -162,7 +174,7 @@ def symbol_numbers(
     if variant not in VARIANTS:
         message = f"Variant {variant!r} is none of {', '.join(VARIANTS)}."
         raise ValueError(message)
-    kind, printed = np.broadcast_arrays(np.asarray(kind, dtype=object), _printed(dip))
+    kind, printed = np.broadcast_arrays(np.asarray(kind, dtype=object), _printed(dip, tolerance))
     read = ~np.isnan(printed)
     numbers = np.full(printed.shape, None, dtype=object)
     for word in set(kind[read].tolist()):
@@ -206,13 +218,15 @@ def without_approximate(numbers: Iterable[str | None], sigma: npt.ArrayLike) -> 
 _LABELS: Final[Texts] = np.array([None, *map(str, range(1, 90))], dtype=object)
 
 
-def labels(dip: npt.ArrayLike) -> Texts:
+def labels(dip: npt.ArrayLike, tolerance: float = TOLERANCE) -> Texts:
     """Write the number printed beside each symbol.
 
     Parameters
     ----------
     dip : array_like of float, shape (n,)
         Dip or plunge, 0 to 90, NaN where there is no reading. Units: degrees.
+    tolerance : float
+        As for `symbol_numbers`.
 
     Returns
     -------
@@ -220,6 +234,6 @@ def labels(dip: npt.ArrayLike) -> Texts:
         Whole degrees as text, half a degree going up; None where there is no reading, and at 0 and 90, which the
         symbols say themselves.
     """
-    printed = _printed(dip)
+    printed = _printed(dip, tolerance)
     shown = (printed > 0) & (printed < 90)
     return np.asarray(_LABELS[np.where(shown, printed, 0).astype(int)])

@@ -12,7 +12,7 @@ from qgis.PyQt.QtCore import QMetaType, Qt
 
 from ..core.number_columns import numbers
 
-__all__ = ["Chunk", "chunks", "column_or_empty", "numbers", "output_rows", "value_rows"]
+__all__ = ["Chunk", "chunks", "column_or_empty", "group_word", "numbers", "output_rows", "value_rows"]
 
 CHUNK = 10_000  # rows; at this size a cancel still acts within a second
 
@@ -50,11 +50,12 @@ class Chunk:
                 for row in rows:
                     row[index] = _json(row[index])
         if (self.ids < 0).any():
-            # Rows that are added and not yet saved have a word, "Autogenerate", for the number of their key.
+            # Rows that are added and not yet saved have a word, "Autogenerate", for the number of their key; from QGIS
+            # 3.44 an object that stands for no value.
             numeric = [index for index, field in enumerate(self._fields) if field.isNumeric()]
             for row in rows:
                 for index in numeric:
-                    row[index] = None if isinstance(row[index], str) else row[index]
+                    row[index] = row[index] if isinstance(row[index], (int, float)) else None
         return rows
 
     @cached_property
@@ -100,9 +101,7 @@ class Chunk:
             return np.array(values, dtype=float)
         column = np.empty(len(values), dtype=object)
         column[:] = (
-            [None if gone else _plain(value) for value, gone in zip(values, missing, strict=True)]
-            if missing
-            else values
+            [None if gone else plain(value) for value, gone in zip(values, missing, strict=True)] if missing else values
         )
         return column
 
@@ -132,7 +131,7 @@ def _json(value):
     return None if QgsVariantUtils.isNull(value) else json.dumps(value, ensure_ascii=False, default=str)
 
 
-def _plain(value):
+def plain(value):
     """A QDate, QDateTime or QTime as Python's own, as text where Python knows no such year, anything else as it is."""
     for method in ("toPyDateTime", "toPyDate", "toPyTime"):
         if hasattr(value, method):
@@ -194,6 +193,15 @@ def column_or_empty(chunk, name):
     """One field's values as :meth:`Chunk.column` gives them, or as many None where no field is named. Shape (n,)."""
     column = chunk.column(name)
     return np.full(len(chunk), None, dtype=object) if column is None else column
+
+
+def group_word(value):
+    """Name of a group as text, None for none; 3.0 is the group 3."""
+    if value is None or (isinstance(value, float) and np.isnan(value)):
+        return None
+    if isinstance(value, float | np.floating) and float(value).is_integer():
+        value = int(value)
+    return str(value).strip() or None
 
 
 def output_rows(chunk, names, columns):

@@ -5,6 +5,7 @@ from qgis.core import Qgis
 
 from ..core.places import has_places, places_at
 from .crs import to_pyproj
+from .i18n import tr
 
 
 class Locator:
@@ -77,3 +78,12 @@ def _point(geometry):
             return np.nan, np.nan
         point = geometry.centroid().asPoint()
     return point.x(), point.y()
+
+
+def nowhere(found):
+    """Say that a layer has no CRS that leads to places on Earth, or None."""
+    if Locator(found.crs).projection is None:
+        return tr("{key}: the layer has no coordinate reference system that leads to places on Earth.").format(
+            key=found.key
+        )
+    return None

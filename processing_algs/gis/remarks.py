@@ -49,6 +49,11 @@ def sentences():
         "polarity_unknown": tr('The polarity "{value}" is not known; taken as unknown.'),
         "quality_unreadable": tr('The quality "{value}" is no number of degrees; the reading is taken as good.'),
         "type_unknown": tr('The type "{value}" is not known; the line is drawn as one of no known type.'),
+        "type_unlisted": tr('The type "{value}" is not known; it is kept as written, and its definition is missing.'),
+        "rejected_before": tr("The row was rejected by the run that made it, so it is left out."),
+        "convention_unknown": tr(
+            'The Glossary does not say what Azimuth means for "{value}", and no convention was chosen for that case.'
+        ),
         "unit_none": tr("No unit is named for this area."),
         "unit_unknown": tr('The unit "{value}" is not in the table of units.'),
         "location_unknown": tr('"{value}" does not say how well the line is located; drawn as approximate.'),
@@ -296,6 +301,52 @@ def sentences():
         "rays_left_out": tr("Sights without a bearing or a known end were left out, ids {ids}."),
         "no_ray_group": tr("The sight does not say to which place it belongs."),
         "no_ray_height": tr("No sight has both a vertical angle and a known end of known height, so there is none."),
+        "no_own_group": tr("The row names no group."),
+        "outside_zones": tr("The reading lies in none of the zones."),
+        "not_a_line": tr("The row is a plane, not a line."),
+        "no_readings": tr("No reading of this group can be used."),
+        "one_reading": tr("There is one reading only; it is given as it is, and nothing says how sure it is."),
+        "few_in_group": tr("There are {count} readings; how sure a mean is needs {least}."),
+        "no_group_mean": tr("None of the directions of these {count} readings stands out, so they have no mean."),
+        "all_alike": tr("All {count} readings are alike, so nothing says how sure their mean is."),
+        "like_uniform": tr(
+            "Nothing tells these readings from an even spread (probability {value}); their mean says nothing."
+        ),
+        "girdle_mean": tr("The readings lie along a girdle, as those of folded beds do; their mean says little."),
+        "no_girdle": tr("The poles of these {count} beds form no girdle, so there is no fold axis."),
+        "wide_axis": tr("The axis is known to {value} degrees only (95 per cent)."),
+        "conical": tr(
+            "The poles want a cone, not a girdle (probability of a girdle {value}): one axis carries it not far."
+        ),
+        "cone_undetermined": tr(
+            "The poles are no girdle, but what cone they lie on is not determined; the axis is that of the girdle."
+        ),
+        "no_limbs": tr("The beds are no two limbs, so there is neither an interlimb angle nor a bisecting plane."),
+        "facing_unknown": tr(
+            "Which way up the beds of both limbs are is not known, so the interlimb angle is either of two."
+        ),
+        "round_fold": tr(
+            "The limbs do not stand apart: the fold is rounded, and its limbs are two halves of its beds."
+        ),
+        "no_cleavage": tr("The group has no {kind}, or its mean is not defined."),
+        "planes_parallel": tr("The planes meet at {value} degrees only; where they meet is hardly known."),
+        "no_domain": tr("No fold axis fits here: the reading belongs to no domain."),
+        "off_domain": tr("The reading lies {value} degrees off the girdle of its domain."),
+        "narrow_parts": tr("The two lie {value} degrees apart only; under {least} what they give is hardly known."),
+        "near_strike": tr(
+            "The face lies {value} degrees from the strike only; under {least} an apparent dip says little."
+        ),
+        "parts_parallel": tr("The two are one line on the map, or parallel: they give nothing."),
+        "part_missing": tr("One of the two parts is missing."),
+        "near_trace": tr(
+            "The slip lies {value} degrees from the trace of the marker on the fault; under {least} it says nothing "
+            "about the slip."
+        ),
+        "sense_against": tr("The separation is that of the other sense than {value}. Was one of them misread?"),
+        "no_sense": tr("No sense is given that the slip line can have; it was taken from the sign of the separation."),
+        "line_off_plane": tr(
+            "The slip line lies {value} degrees off the fault plane; it was carried onto it squarely."
+        ),
         "place_empty": tr("Nothing says where the row is. {value}"),
         "place_unreadable": tr('The place "{value}" cannot be read.'),
         "place_range": tr(
@@ -304,7 +355,7 @@ def sentences():
         "place_unclear": tr('The place "{value}" can be read in more than one way, or contradicts itself.'),
         "place_outside": tr("The place {value} has no counterpart in the CRS of the output."),
         "place_coarse": tr("The place is known to a square of {size} m; its middle was taken."),
-        "place_swapped": tr("The place {value} lies among the others if latitude and longitude are changed about."),
+        "place_swapped": tr("The place {value} lies among the others if its two coordinates are changed about."),
         "place_sign": tr("The place {value} lies among the others with another sign: was a letter or a minus lost?"),
         "grid_swapped": tr('Easting and northing of "{value}" look swapped.'),
         "zone_unclear": tr(
@@ -337,6 +388,10 @@ def run_sentences():
     return {
         "quadrants_as_azimuths": tr(
             "All {rows} directions lie within 0 to 90. Are these quadrant bearings (N45W) read as azimuths?"
+        ),
+        "quadrant_letters": tr(
+            "Letters of quadrants stand beside the numbers, in the fields {north} and {east} ({count} rows), and were "
+            "not read: with them N 45 W is 315, not 45. Put the three together into one text."
         ),
         "looks_corrected": tr(
             "{agree} of {rows} magnetic readings end in the same odd fraction ({residue} modulo a half). Hand readings "
@@ -372,6 +427,10 @@ def run_sentences():
         "back_turned": tr(
             "{count} of {rows} back bearings point the same way as their fore bearings: were they turned round before "
             "they were written down? Nothing was changed."
+        ),
+        "columns_swapped": tr(
+            "Hardly any of {rows} places lies where its CRS is meant for, and nearly all would with easting and "
+            "northing changed about: are the two columns swapped?"
         ),
         "encoding_assumed": tr(
             'The file is no UTF-8 (line {line}: "{text}"); it was read as {encoding}. If that is wrong, name its '

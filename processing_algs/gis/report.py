@@ -59,6 +59,18 @@ class Report:
             lines.append("<tr>" + "".join(cells) + "</tr>")
         self._parts.append("<table>" + "\n".join(lines) + "</table>")
 
+    def picture(self, svg, words):
+        """Add a picture.
+
+        Parameters
+        ----------
+        svg : str
+            A document of ours; it goes in as it is.
+        words : str
+            What it shows, for those who cannot see it.
+        """
+        self._parts.append(f'<figure role="img" aria-label="{escape(words, quote=True)}">{svg}</figure>')
+
     def link(self, text, path, place):
         """Add a link to a file of the run.
 

@@ -9,13 +9,14 @@ from ..base import AgonicAlgorithm
 from ..core import norths
 from ..core.known_planes import depth_below, nearest
 from ..drawing.plane_layers import style_depths
-from ..gis.columns import column_or_empty, numbers
+from ..gis.columns import column_or_empty, group_word, numbers
 from ..gis.i18n import tr
+from ..gis.places import nowhere
 from ..gis.point_rows import named_rows, shown_row
 from ..gis.remarks import Notes, Tally
 from ..gis.schema import NOTICED
 from ..parameters import NUMERIC, POINTS, choice, column, dem, height_unit, layer, point_heights, sink
-from .shared import Ground, attitude_fields, group_word, known_planes, no_heights, nowhere, point_errors, read_planes
+from .shared import Ground, attitude_fields, known_planes, no_heights, point_errors, read_planes
 
 FIELDS = ["plane_row", "plane_name", "plane_away", "plane_elev", "depth", "sig_depth", *NOTICED]
 NEAREST, BY_GROUP = "nearest", "group"

@@ -13,11 +13,12 @@ from ..drawing.plane_layers import style_traces
 from ..gis.dem import WGS84
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
+from ..gis.places import nowhere
 from ..gis.remarks import Notes
 from ..gis.schema import NOTICED
 from ..gis.zero_lines import ZeroLines
 from ..parameters import NUMERIC, POINTS, column, dem, height_unit, layer, number, point_heights, sink
-from .shared import Ground, attitude_fields, known_planes, nowhere, read_planes
+from .shared import Ground, attitude_fields, known_planes, read_planes
 
 FIELDS = ["line", "elev", "sig_used", *NOTICED]
 BEST, PLUS, MINUS = "best", "plus", "minus"

@@ -10,28 +10,18 @@ from ..base import AgonicAlgorithm
 from ..core import norths
 from ..core.errors import FieldDataError
 from ..core.planes import fit_plane
-from ..drawing.layer_style import style_attitudes
-from ..drawing.plane_layers import style_triangles
-from ..gis.columns import column_or_empty
+from ..drawing.plane_layers import style_known, style_triangles
+from ..gis.columns import column_or_empty, group_word
 from ..gis.dem import WGS84
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
+from ..gis.places import nowhere
 from ..gis.point_rows import PointRows, said_heights
 from ..gis.remarks import Notes
 from ..gis.schema import ATTITUDE, NOTICED
 from ..parameters import NUMERIC, POINTS, choice, column, dem, height_unit, layer, point_heights, report, sink
 from .planes_report import write_report
-from .shared import (
-    FIT,
-    FROM_MEASURED,
-    FROM_POINTS,
-    attitude_columns,
-    group_word,
-    kind_of_planes,
-    note_fit,
-    nowhere,
-    point_errors,
-)
+from .shared import FIT, FROM_MEASURED, FROM_POINTS, attitude_columns, kind_of_planes, note_fit, point_errors
 
 FIELDS = ["group", *ATTITUDE, *FIT, *NOTICED]
 TRIANGLE_FIELDS = ["group", "strike", "dip", "dip_dir", "n_points", "rms"]
@@ -174,7 +164,7 @@ class PlanesFromPoints(AgonicAlgorithm):
         with run.output(said.OUTPUT, crs, FIELDS, geometry=Qgis.WkbType.PointZ) as out:
             out.add_columns(self._points(solved, shapes), told)
             out.count(np.arange(1, len(groups) + 1), notes)
-        run.style(out, style_attitudes)
+        run.style(out, style_known)
         if said.TRIANGLES:
             found = np.array([one is not None for one in solved])
             with run.output(said.TRIANGLES, crs, TRIANGLE_FIELDS, geometry=Qgis.WkbType.PolygonZ) as areas:

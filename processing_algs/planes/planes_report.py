@@ -86,3 +86,41 @@ def _sources(where, dem):
     if where == "field":
         return tr("Heights were measured with the points and taken from a field.")
     return tr("Heights are the points' own third coordinates.")
+
+
+def combine_report(report, tally, said):
+    """Write what was put together.
+
+    Parameters
+    ----------
+    report : Report
+    tally : Tally
+    said : Said
+    """
+    report.heading(tr("Rows"))
+    report.table(
+        [tr("status"), tr("rows")],
+        [
+            (tr("ok"), tally.status[OK]),
+            (tr("warning"), tally.status[WARNING]),
+            (tr("rejected"), tally.status[REJECTED]),
+            (tr("in all"), tally.read),
+        ],
+    )
+    if tally.codes:
+        report.heading(tr("What was noticed"))
+        report.table(
+            [tr("What was noticed"), tr("Rows"), tr("First ids")],
+            [
+                (tally.sentence(code), count, ", ".join(map(str, tally.first[code])))
+                for code, count in tally.codes.most_common()
+            ],
+        )
+    report.heading(tr("How it was done"))
+    report.paragraph(
+        tr(
+            "By vectors in space. Uncertainties put in, 1-sigma: first part {first} degrees, second part {second} "
+            "degrees; sig_pole is what they give in the direction that is least sure."
+        ).format(first=f"{said.SIGMA:g}", second=f"{said.SIGMA2:g}")
+    )
+    report.cautions()

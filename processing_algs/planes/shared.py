@@ -12,7 +12,6 @@ from ..gis.attitude_columns import AttitudeFields, read_attitudes
 from ..gis.columns import column_or_empty, numbers
 from ..gis.dem import WGS84
 from ..gis.i18n import tr
-from ..gis.places import Locator
 from ..gis.point_rows import PointRows, said_heights
 from ..gis.schema import ATTITUDE
 from ..parameters import NUMERIC, choice, column, number
@@ -101,15 +100,6 @@ def known_planes(parent, *, sigma=True, optional=False):
 
 
 # -- before the run ----------------------------------------------------------------------------------------------------
-
-
-def nowhere(found):
-    """Say that a layer has no CRS that leads to places on Earth, or None."""
-    if Locator(found.crs).projection is None:
-        return tr("{key}: the layer has no coordinate reference system that leads to places on Earth.").format(
-            key=found.key
-        )
-    return None
 
 
 def no_heights(found, field_key, said):
@@ -217,15 +207,6 @@ def _own_heights(chunk):
     solved = np.isin(column_or_empty(chunk, present["method"]), SOLVED)
     heights, _ = numbers(chunk.column(present["elev"]), len(chunk))
     return np.where(solved, heights, np.nan)
-
-
-def group_word(value):
-    """Name of a group as text, None for none; 3.0 is the group 3."""
-    if value is None or (isinstance(value, float) and np.isnan(value)):
-        return None
-    if isinstance(value, float | np.floating) and float(value).is_integer():
-        value = int(value)
-    return str(value).strip() or None
 
 
 @dataclass(frozen=True)

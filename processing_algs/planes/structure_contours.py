@@ -12,10 +12,11 @@ from ..drawing.plane_layers import style_contours
 from ..gis.dem import WGS84
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
+from ..gis.places import nowhere
 from ..gis.remarks import Notes
 from ..gis.schema import NOTICED
 from ..parameters import NUMERIC, POINTS, column, dem, height_unit, layer, number, point_heights, sink
-from .shared import Ground, attitude_fields, known_planes, no_heights, nowhere, read_planes
+from .shared import Ground, attitude_fields, known_planes, no_heights, read_planes
 
 FIELDS = ["elev", "where", *NOTICED]
 SIDES = {1: "above_ground", -1: "below_ground", 0: None}

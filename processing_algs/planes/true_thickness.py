@@ -14,11 +14,12 @@ from ..gis.attitude_columns import AttitudeFields
 from ..gis.columns import column_or_empty
 from ..gis.dem import WGS84
 from ..gis.i18n import tr
+from ..gis.places import nowhere
 from ..gis.point_rows import PointRows
 from ..gis.remarks import Notes, Tally
 from ..gis.schema import NOTICED
 from ..parameters import LINES, POINTS, column, dem, height_unit, layer, number, sink
-from .shared import attitude_fields, known_planes, nowhere, point_errors, read_planes
+from .shared import attitude_fields, known_planes, point_errors, read_planes
 
 FIELDS = ["strike", "dip", "dip_dir", "sig_pole", "n_planes", "thickness", "sig_thick"]
 FIELDS += ["map_width", "slope", "line_az", *NOTICED]

@@ -9,6 +9,7 @@ from ..gis.attitude_columns import AttitudeFields
 from ..gis.i18n import tr
 from ..gis.places import Locator
 from ..parameters import POINTS, choice, column, layer, number, point_heights, rule
+from .axes import axis_entries
 
 KEYS = (
     "ATTITUDES",
@@ -26,11 +27,10 @@ KEYS = (
     "RULE",
     "AXIS_TREND",
     "AXIS_PLUNGE",
+    "AXES",
     "LEGS",
 )
 """Keys of all of them."""
-
-STEEPEST_AXIS = 85.0  # degrees: beyond it a hundred metres of way are over a kilometre of height
 
 
 @dataclass(frozen=True)
@@ -42,7 +42,7 @@ class Carrying:
     rule : str
         One of core.sections.RULES.
     axis_trend, axis_plunge : float or None
-        The fold axis, for the rule along_axis. Units: degrees.
+        The fold axis, for the rule along_axis; None where each place has its own, from a layer. Units: degrees.
     reach : float
         Greatest distance. Units: metres.
     every : bool
@@ -60,14 +60,14 @@ class Carrying:
         """What the user said of it."""
         return cls(said.RULE, said.AXIS_TREND, said.AXIS_PLUNGE, said.DISTANCE, said.LEGS == "every")
 
-    @property
-    def fall(self):
-        """Plunge by which heights fall on the way; 0 unless carried along an axis. Units: degrees."""
-        return self.axis_plunge if self.rule == "along_axis" else 0.0
-
     def sentence(self):
         """The rule, as it stands on figures and in reports."""
         reach = f"{self.reach:g}"
+        if self.rule == "along_axis" and self.axis_trend is None:
+            return tr(
+                "Attitudes were carried along the fold axis of their place, taken from a layer, falling with it, "
+                "over at most {reach} m."
+            ).format(reach=reach)
         if self.rule == "along_axis":
             return tr(
                 "Attitudes were carried along a fold axis that trends {trend} and plunges {plunge} degrees, falling "
@@ -154,22 +154,7 @@ def carrying():
             ),
             default="perpendicular",
         ),
-        number(
-            "AXIS_TREND",
-            tr("Trend of the fold axis"),
-            tr("From true north, toward the downward end. Needed for the fold axis."),
-            unit="°",
-            least=0.0,
-            most=360.0,
-        ),
-        number(
-            "AXIS_PLUNGE",
-            tr("Plunge of the fold axis"),
-            tr("0 to 85. Needed for the fold axis."),
-            unit="°",
-            least=0.0,
-            most=90.0,
-        ),
+        *axis_entries(_axis_needed, sigma=False),
         choice(
             "LEGS",
             tr("Legs of a bent section"),
@@ -180,7 +165,6 @@ def carrying():
             },
             default="nearest",
         ),
-        rule(_axis_refusal),
     ]
 
 
@@ -208,13 +192,5 @@ def _attitudes_refusal(said):
     return None
 
 
-def _axis_refusal(said):
-    if said.RULE != "along_axis" or said.ATTITUDES is None:
-        return None
-    if said.AXIS_TREND is None or said.AXIS_PLUNGE is None:
-        return tr("The rule along_axis needs AXIS_TREND and AXIS_PLUNGE.")
-    if said.AXIS_PLUNGE > STEEPEST_AXIS:
-        return tr("A fold axis that plunges {value} degrees leads to no section: {limit} is the most.").format(
-            value=f"{said.AXIS_PLUNGE:g}", limit=f"{STEEPEST_AXIS:g}"
-        )
-    return None
+def _axis_needed(said):
+    return said.RULE == "along_axis" and said.ATTITUDES is not None

@@ -11,18 +11,20 @@ from ..gis.map_shapes import MapShapes
 from ..gis.places import Locator
 from ..gis.vertices import vertices
 from ..parameters import AREAS, POINTS, layer, number, rule
-from .attitude_block import STEEPEST_AXIS
 
+STEEPEST_AXIS = 85.0  # degrees: beyond it a hundred metres of way are over a kilometre of height
 TREND, PLUNGE, SIGMA = "trend", "plunge", "sig_pole"
 
 
-def axis_entries(needed=None):
+def axis_entries(needed=None, *, sigma=True):
     """The fold axis, AXIS_TREND and AXIS_PLUNGE with AXIS_SIGMA, or AXES.
 
     Parameters
     ----------
     needed : callable, optional
         Takes what was said and tells whether an axis is needed.
+    sigma : bool
+        Whether its uncertainty matters.
     """
     return [
         number(
@@ -34,16 +36,7 @@ def axis_entries(needed=None):
             most=360.0,
         ),
         number("AXIS_PLUNGE", tr("Plunge of the fold axis"), tr("0 to 85."), unit="°", least=0.0, most=90.0),
-        number(
-            "AXIS_SIGMA",
-            tr("Uncertainty of the fold axis"),
-            tr("1-sigma of its direction; a layer of axes may say it for each."),
-            default=2.0,
-            unit="°",
-            least=0.0,
-            most=90.0,
-            advanced=True,
-        ),
+        *([_axis_sigma()] if sigma else []),
         layer(
             "AXES",
             tr("Fold axes"),
@@ -57,6 +50,19 @@ def axis_entries(needed=None):
         ),
         rule(lambda said: _refusal(said, needed is None or needed(said))),
     ]
+
+
+def _axis_sigma():
+    return number(
+        "AXIS_SIGMA",
+        tr("Uncertainty of the fold axis"),
+        tr("1-sigma of its direction; a layer of axes may say it for each."),
+        default=2.0,
+        unit="°",
+        least=0.0,
+        most=90.0,
+        advanced=True,
+    )
 
 
 def _refusal(said, needed):
@@ -104,7 +110,8 @@ class Axes:
     """
 
     def __init__(self, said, run):
-        self._typed = (said.AXIS_TREND, said.AXIS_PLUNGE, said.AXIS_SIGMA)
+        self._sigma = said.AXIS_SIGMA if "AXIS_SIGMA" in said else np.nan
+        self._typed = (said.AXIS_TREND, said.AXIS_PLUNGE, self._sigma)
         self.given = said.AXIS_TREND is not None or said.AXES is not None
         self._rings = None
         if said.AXES is not None:
@@ -128,7 +135,7 @@ class Axes:
                 if not (here and 0.0 <= trend <= 360.0 and 0.0 <= plunge <= STEEPEST_AXIS):
                     left_out += 1
                     continue
-                sigma = said.AXIS_SIGMA if np.isnan(sigma) else sigma
+                sigma = self._sigma if np.isnan(sigma) else sigma
                 rows.append((trend, plunge, sigma, places.lon[row], places.lat[row]))
                 rings.append(shape)
         if not rows:

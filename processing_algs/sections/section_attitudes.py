@@ -1,7 +1,8 @@
 """Attitudes carried onto sections, with their apparent dips."""
 
 from contextlib import ExitStack
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from typing import Optional
 
 import numpy as np
 from qgis.core import Qgis, QgsGeometry
@@ -18,6 +19,7 @@ from ..gis.remarks import Notes
 from ..parameters import dem, height_unit, number, report
 from .attitude_block import Carrying, attitude_layer, carrying, fields_of
 from .attitudes_report import write_report
+from .axes import Axes
 from .shared import (
     OnMap,
     Sections,
@@ -62,6 +64,8 @@ class Landed:
         As `sections.carry` gives them.
     at_bend, parallel : ndarray of bool
         ``parallel`` ones do not land at all, and have no place.
+    fall : ndarray
+        Plunge with which each fell on its way. Units: degrees.
     """
 
     row: np.ndarray
@@ -71,6 +75,7 @@ class Landed:
     moved: np.ndarray
     at_bend: np.ndarray
     parallel: np.ndarray
+    fall: Optional[np.ndarray] = None
 
 
 class SectionAttitudes(AgonicAlgorithm):
@@ -133,7 +138,7 @@ class SectionAttitudes(AgonicAlgorithm):
         run.say(tr("Fields used: {fields}").format(fields=names.said()))
         along, how = Sections(said, run), Carrying.of(said)
         locator, tally = run.locator(source), SectionTally()
-        onto = Landings(said, along, how)
+        onto = Landings(said, along, how, Axes(said, run) if how.rule == "along_axis" else None)
         looked = PointRows(run, source, locator, said_heights(said), said.HEIGHT_FIELD, ground=False)
         if run.is_cancelled:
             return {}
@@ -171,29 +176,40 @@ class Landings:
     said : Said
     along : Sections
     how : Carrying
+    axes : Axes, optional
+        For the rule along_axis.
     """
 
-    def __init__(self, said, along, how):
-        self._along, self._how = along, how
+    def __init__(self, said, along, how, axes=None):
+        self._along, self._how, self._axes = along, how, axes
         self._tick, self._ve = said.TICK, said.VE
         self._on_map = OnMap(along.crs)
 
     def carry(self, places, attitudes, notes, run):
         """Carry the attitudes of a chunk onto every section; None where the run is cancelled meanwhile."""
         how = self._how
+        towards, fall = self._ways(places, attitudes, notes)
         lon = np.where(notes.rejected, np.nan, places.lon)
-        towards = {
-            "perpendicular": np.full(len(lon), np.nan),
-            "along_strike": attitudes.strike,
-            "along_axis": np.full(len(lon), np.nan if how.axis_trend is None else how.axis_trend),
-        }[how.rule]
         parts = []
         for place, line in enumerate(self._along.lines):
             if run.is_cancelled:
                 return None
             one = sections.carry(line.section, lon, places.lat, towards, how.reach, every=how.every)
             parts.append((place, one))
-        return _joined(parts)
+        landed = _joined(parts)
+        return replace(landed, fall=fall[landed.row])
+
+    def _ways(self, places, attitudes, notes):
+        """Direction in which each attitude is carried, and the plunge with which it falls. Degrees."""
+        level = np.zeros(len(places.lon))
+        if self._how.rule == "along_strike":
+            return attitudes.strike, level
+        if self._axes is None:
+            return np.full(len(level), np.nan), level
+        trend, plunge, _ = self._axes.at(places.lon, places.lat)
+        notes.add_where(np.isnan(trend) & ~notes.rejected, "no_axis", rejects=True)
+        # Where a place has no axis it is carried nowhere.
+        return np.where(np.isfinite(trend), trend, np.inf), np.nan_to_num(plunge)
 
     def write(self, outs, chunk, elev, attitudes, notes, landed, tally):
         """Write where the attitudes of a chunk landed, and those that cannot be used; count all."""
@@ -252,7 +268,7 @@ class Landings:
     def _seen(self, attitudes, elev, landed, notes):
         """Heights on the section, angles seen there, and what was noticed, of each landing."""
         row, where = landed.row, landed.where
-        own = sections.fallen(elev[row], landed.moved, self._how.fall)
+        own = sections.fallen(elev[row], landed.moved, landed.fall)
         is_line = attitudes.is_line[row]
         seen = np.where(
             is_line,

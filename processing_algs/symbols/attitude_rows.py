@@ -37,12 +37,15 @@ class Columns:
         Field with the sigma of each row.
     say : SaidAttitudes
     variant : str
+    flat : float
+        How near to 0 or 90 a dip is drawn as level or upright. Units: degrees.
     """
 
     names: AttitudeFields
     quality: str | None
     say: SaidAttitudes
     variant: str
+    flat: float
 
     @property
     def apart(self):
@@ -86,6 +89,7 @@ def columns_of(said, run, source):
             letters=said.COMPASS_LETTERS,
         ),
         variant=said.VARIANT,
+        flat=said.FLAT_TOLERANCE,
     )
 
 
@@ -108,7 +112,7 @@ def added_fields(source, columns, north):
     return [*added, "symbol", "label", *NOTICED]
 
 
-def symbols(chunk, columns, north, locator, notes):
+def symbols(chunk, columns, north, locator, looked, quadrants, notes):
     """Give our columns for one chunk, and how many rows are poor but have no approximate symbol.
 
     Parameters
@@ -118,12 +122,17 @@ def symbols(chunk, columns, north, locator, notes):
     north : SaidNorth
         Which north the azimuths count from.
     locator : Locator
+    looked : PointRows
+    quadrants : QuadrantCheck
+        Takes the azimuths that were plain numbers.
     notes : Notes
     """
     attitudes = read_attitudes(chunk.table(columns.roles), columns.say, notes)
     quality, unknown = numbers(chunk.column(columns.quality), len(chunk))
     notes.add_where(unknown, "quality_unreadable", value=column_or_empty(chunk, columns.quality))
     readings, places = attitudes.readings, locator.places(chunk)
+    looked.note_places(places, notes)
+    quadrants.add(readings.azimuth[~notes.rejected & ~readings.lettered])
     # A horizontal plane and a vertical line are the same whatever north they were read from.
     matters = ~notes.rejected & (readings.dip != np.where(attitudes.is_line, 90.0, 0.0))
     # Neither a compass nor a height is in play, so the table has no habits that matter.
@@ -134,11 +143,13 @@ def symbols(chunk, columns, north, locator, notes):
     found = attitudes_of(
         true * known, readings.to_strike, readings.dip * known, nothing, attitudes.is_line, 0.0, np.zeros(len(chunk))
     )
-    chosen = symbol_numbers(attitudes.kind, found.inclination, attitudes.polarity, quality, columns.variant)
+    chosen = symbol_numbers(
+        attitudes.kind, found.inclination, attitudes.polarity, quality, columns.variant, columns.flat
+    )
     result = {
         "strike": found.strike,
         "trend": found.trend,
         "symbol": chosen,
-        "label": labels(found.inclination),
+        "label": labels(found.inclination, columns.flat),
     }
     return result, int(without_approximate(chosen, quality).sum())

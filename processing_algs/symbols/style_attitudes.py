@@ -1,6 +1,7 @@
 """Any layer of attitudes to map symbols."""
 
 from ..base import AgonicAlgorithm
+from ..core.blunders import QuadrantCheck
 from ..core.places import has_places
 from ..core.symbol_numbers import APPROXIMATE_OVER, CLOSER_KINDS, VARIANTS
 from ..core.true_north import SaidNorth
@@ -11,8 +12,22 @@ from ..gis import wording
 from ..gis.attitude_columns import AttitudeFields
 from ..gis.crs import to_pyproj
 from ..gis.i18n import tr
-from ..gis.remarks import Notes
-from ..parameters import POINTS, choice, column, compass_letters, crs, flag, layer, null_values, number, sink, words
+from ..gis.point_rows import PointRows
+from ..gis.remarks import Notes, run_warning
+from ..parameters import (
+    POINTS,
+    choice,
+    column,
+    compass_letters,
+    crs,
+    flag,
+    flat_tolerance,
+    layer,
+    null_values,
+    number,
+    sink,
+    words,
+)
 from .attitude_rows import NOTATION_OF, added_fields, columns_of, symbols
 from .shared import style_file
 
@@ -190,6 +205,7 @@ class StyleAttitudes(AgonicAlgorithm):
                 most=2,
                 advanced=True,
             ),
+            flat_tolerance(),
             choice(
                 "ANCHOR",
                 tr("What of a line's arrow lies on its place"),
@@ -247,13 +263,19 @@ class StyleAttitudes(AgonicAlgorithm):
         source = run.source(said.INPUT)
         locator, columns = run.locator(source), columns_of(said, run, source)
         north = SaidNorth(said.NORTH, grid=_grid_crs(said))
+        looked, quadrants = PointRows(run, source, locator), QuadrantCheck()
         poor = 0
+        if run.is_cancelled:
+            return {}
         with run.output(said.OUTPUT, source, added_fields(source, columns, north)) as out:
             for chunk in run.chunks(source):
                 notes = Notes(len(chunk))
-                result, without = symbols(chunk, columns, north, locator, notes)
+                result, without = symbols(chunk, columns, north, locator, looked, quadrants, notes)
                 out.add(chunk, result, notes)
                 poor += without
+        looked.tell()
+        for finding in quadrants.findings():
+            run.warn(run_warning(finding)[1])
         if poor:
             run.say(
                 tr(

@@ -60,6 +60,7 @@ def test_limbs_are_told_apart_whatever_the_sense(seed):
     rows = rows * draw.choice([-1, 1], (40, 1))
     found = limbs(rows, girdles(rows).axis[0])
     assert found.distinct
+    assert found.tight
     assert found.limb.tolist() == limb.tolist()
 
 
@@ -67,6 +68,7 @@ def test_a_rounded_fold_has_halves_but_no_distinct_limbs():
     rows = pole(np.repeat([0.0, 180.0], 30), np.tile(np.linspace(1, 60, 30), 2))
     found = limbs(rows, [0.0, 1.0, 0.0], np.ones(60))
     assert not found.distinct
+    assert not found.tight
     assert np.bincount(found.limb).tolist() == [30, 30]
     assert found.interlimb[0] == pytest.approx(180.0 - 61.0, abs=1.0)
 

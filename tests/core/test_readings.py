@@ -242,3 +242,14 @@ def test_only_magnetic_rows_are_evidence_of_an_earlier_correction(magnetic_rows)
     found = reduce_readings({"azimuth": azimuths, "dip": [30] * 25, "north": north}, at(25), say)
     codes = [finding.code for finding in found.account.findings()]
     assert ("looks_corrected" in codes) == bool(magnetic_rows)
+
+
+def test_how_near_to_0_and_90_a_dip_is_drawn_level_and_upright_is_said():
+    dips = [0.0, 0.4, 0.6, 2.9, 3.0, 45.0, 87.0, 87.1, 89.4, 89.5, 90.0]
+    table = {"azimuth": [40.0] * len(dips), "dip": dips}
+    north = SaidNorth(north="true")
+    usual = reduce_readings(table, at(len(dips)), said("strike_right", north=north)).columns
+    assert usual["label"].tolist() == [None, None, "1", "3", "3", "45", "87", "87", "89", None, None]
+    wide = reduce_readings(table, at(len(dips)), said("strike_right", north=north, flat=3.0)).columns
+    assert wide["label"].tolist() == [None] * 4 + ["3", "45"] + [None] * 5
+    assert wide["symbol"].tolist() == ["06.01"] * 4 + ["06.02"] * 2 + ["06.03"] * 5

@@ -263,7 +263,7 @@ def test_gems_letters_prefixes_and_classes(draw, tmp_path):
         ({"PACKAGE": "package.shp"}, "does not end in .gpkg"),
         ({"GEMS": True, "NAME_FIELD": None, "VE": 2.0}, "set VE to 1"),
         ({"GEMS": True}, "leave NAME_FIELD empty"),
-        ({"RULE": "along_axis"}, "needs AXIS_TREND"),
+        ({"RULE": "along_axis"}, "axis is needed"),
         ({"FAULT_FIELD": "nam"}, "no field nam"),
     ],
 )

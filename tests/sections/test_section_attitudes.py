@@ -281,8 +281,8 @@ def test_the_fields_of_our_own_outputs_are_found_and_others_are_named(carry, mak
 @pytest.mark.parametrize(
     ("parameters", "message"),
     [
-        ({"RULE": "along_axis"}, "needs AXIS_TREND"),
-        ({"RULE": "along_axis", "AXIS_TREND": 20}, "needs AXIS_TREND"),
+        ({"RULE": "along_axis"}, "axis is needed"),
+        ({"RULE": "along_axis", "AXIS_TREND": 20}, "belong together"),
         ({"RULE": "along_axis", "AXIS_TREND": 20, "AXIS_PLUNGE": 89}, "85 is the most"),
         ({"DEM": None}, "without heights"),
         ({"STRIKE_FIELD": "strik"}, "no field strik"),

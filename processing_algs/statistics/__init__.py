@@ -1,0 +1,1 @@
+"""Orientation statistics: means, fold axes, domains, nets and roses."""
