@@ -251,11 +251,11 @@ def test_the_explanation_shows_what_is_drawn_and_no_more(whole, make_sheet):
 def test_a_unit_has_one_colour_on_map_and_explanation(whole, make_sheet):
     _, given = whole
     sheet = make_sheet(**given)  # over a relief the map's own fills are thinner and stronger
-    bare = {**given, "HILLSHADE": False}
     (bands,) = (layer for layer in sheet.project.mapLayers().values() if layer.name().endswith("_units 1"))
     in_section = bands.renderer().categories()
     in_section = {category.value(): category.symbol().color().name() for category in in_section}
-    sheet = make_sheet(**{**bare, "PACKAGE": given["DEM"].replace("heights.tif", "bare.gpkg")})
+    sheet.project.clear()
+    sheet = make_sheet(**{**given, "HILLSHADE": False})
     (units,) = (layer for layer in sheet.project.mapLayers().values() if layer.name() == "Units")
     on_map = {category.value(): category.symbol().color().name() for category in units.renderer().categories()}
     for number, code in enumerate(code for code in on_map if code):
