@@ -10,6 +10,7 @@ from ..processing_algs.gis.crs import find_proj_data
 from ..processing_algs.gis.i18n import tr
 from ..processing_algs.gis.manual import manual_url
 from ..processing_algs.provider import ICON, AgonicProvider
+from .expressions import Functions
 
 ROOT = Path(__file__).parent.parent
 MENU = "Agonic"
@@ -29,6 +30,7 @@ class AgonicPlugin:
         self.iface = iface
         self.provider = None
         self.widgets = None
+        self.functions = Functions()
         self.actions = []
         # Kept on self: Qt holds no reference, and a collected translator translates nothing.
         self.translator = QTranslator()
@@ -36,8 +38,9 @@ class AgonicPlugin:
             QCoreApplication.installTranslator(self.translator)
 
     def initProcessing(self):
-        """Give the algorithms to Processing; all that QGIS asks for when it runs without a window."""
+        """Give algorithms and functions of expressions; all that QGIS asks for when it runs without a window."""
         find_proj_data()
+        self.functions.register()
         self.provider = AgonicProvider()
         QgsApplication.processingRegistry().addProvider(self.provider)
 
@@ -62,6 +65,7 @@ class AgonicPlugin:
         if self.widgets is not None:
             self.widgets.remove()
             self.widgets = None
+        self.functions.remove()
         QCoreApplication.removeTranslator(self.translator)
 
     def _add_to_menu(self, icon, text, do):

@@ -186,12 +186,15 @@ class Account:
     quadrants : QuadrantCheck
     residues : ResidueCheck
     zero_dips : ZeroDipCheck
+    known : list of Finding
+        What was noticed about the table before its rows were read.
     """
 
     north: NorthAccount = field(default_factory=NorthAccount)
     quadrants: QuadrantCheck = field(default_factory=QuadrantCheck)
     residues: ResidueCheck = field(default_factory=ResidueCheck)
     zero_dips: ZeroDipCheck = field(default_factory=ZeroDipCheck)
+    known: list[Finding] = field(default_factory=list)
 
     def merge(self, other: Account) -> None:
         """Add what was done in another part of the run."""
@@ -199,11 +202,12 @@ class Account:
         self.quadrants.merge(other.quadrants)
         self.residues.merge(other.residues)
         self.zero_dips.merge(other.zero_dips)
+        self.known += other.known
 
     def findings(self) -> list[Finding]:
         """Say what was noticed about the run as a whole."""
         checks = (self.quadrants, self.residues, self.zero_dips, self.north)
-        return [found for check in checks for found in check.findings()]
+        return [*self.known, *(found for check in checks for found in check.findings())]
 
 
 @dataclass(frozen=True)

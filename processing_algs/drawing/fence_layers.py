@@ -153,7 +153,7 @@ class _View:
         """Dots of places, shape (n, 2)."""
         flat = (self._flat(points) - [self._low[0], self._high[1]]) * [self._scale, -self._scale]
         spare = WIDE - 2 * ROOM - (self._high[0] - self._low[0]) * self._scale
-        return flat + [ROOM + spare / 2.0, ROOM]
+        return flat + np.array([ROOM + spare / 2.0, ROOM])
 
     def away(self, points):
         """How far off the middle of some places is."""

@@ -28,6 +28,7 @@ LOOKS = {
 }
 BAND_MM = 2.4
 AXIS_TICK_MM = 1.5
+PICK_MM = 3.0  # of the tick of a pick in a borehole
 MARK_MM = 2.4  # room of the marks on ticks
 ELEV_EVERY_MM, DISTANCE_EVERY_MM = 8.0, 20.0
 DEPTH_MM = 28.0, 60.0  # room under the ground to draw in, at least and at most: as much as the ground rises
@@ -110,6 +111,27 @@ class DraftPath:
 
 
 @dataclass(frozen=True)
+class Borehole:
+    """A borehole on the section.
+
+    Attributes
+    ----------
+    name : str
+    points : ndarray, shape (n, 2)
+        Distance and height, from the collar down. Units: metres.
+    picks : list of (float, float, str)
+        Distance, height and name.
+    off : float
+        How far off the section its collar is. Units: metres.
+    """
+
+    name: str
+    points: np.ndarray
+    picks: list
+    off: float
+
+
+@dataclass(frozen=True)
 class Content:
     """What is on one section.
 
@@ -132,6 +154,9 @@ class Content:
     draft : list of DraftPath
     draft_areas : list of (str, ndarray of shape (n, 2))
         Unit and outline of each drafted area: distance and height.
+    holes : list of Borehole
+    meets : list of (float, str)
+        Where other sections cross: distance, and their letters.
     """
 
     ends: tuple
@@ -144,6 +169,8 @@ class Content:
     ticks: list
     draft: list = field(default_factory=list)
     draft_areas: list = field(default_factory=list)
+    holes: list = field(default_factory=list)
+    meets: list = field(default_factory=list)
 
 
 @dataclass(frozen=True)
@@ -246,7 +273,7 @@ class _Draftsman:
         for tick in content.ticks:
             low, high = min(low, *(y / ve for y in tick.y)), max(high, *(y / ve for y in tick.y))
         self.interval = nice(ELEV_EVERY_MM / self.y_mm)
-        deepest = min([low, *(float(path.points[:, 1].min()) for path in content.draft)])
+        deepest = min([low, *(float(path.points[:, 1].min()) for path in (*content.draft, *content.holes))])
         if base is None and deepest < low:
             base = floor(deepest / self.interval) * self.interval
         self.top = ceil(high / self.interval) * self.interval
@@ -261,10 +288,13 @@ class _Draftsman:
         """Draw in the order in which things may claim their place."""
         self._ground()
         self._draft()
+        self._holes()
         self._ticks()
         self._axes()
         self._ends()
         self._bends()
+        self._meets()
+        self._hole_names()
         self._marks()
         self._unit_names()
         self._numbers()
@@ -404,6 +434,47 @@ class _Draftsman:
             else:
                 line = [(x, y + above), (x, y - below)]
             self._line(mark.what, line)
+
+    def _holes(self):
+        for hole in self.content.holes:
+            self._line("hole", self._paper(hole.points))
+            for x, z, _ in hole.picks:
+                at = x * self.x_mm, z * self.y_mm
+                self._line("pick", [(at[0] - PICK_MM / 2, at[1]), (at[0] + PICK_MM / 2, at[1])])
+
+    def _hole_names(self):
+        """Letter boreholes over their collars and picks beside their ticks, or count what has no room."""
+        for hole in self.content.holes:
+            x, y = self._paper(hole.points[:1])[0]
+            said = (
+                tr("{name} ({off} m off)").format(name=hole.name, off=round(hole.off)) if hole.off >= 1.0 else hole.name
+            )
+            self._letter_near(x, y + 3.0, said, "name", ((0, lift) for lift in np.arange(0.0, 24.0, 2.0)))
+            for at, z, label in hole.picks:
+                wide = LOOKS["name"].width_mm(label)
+                near = [
+                    (side * (PICK_MM / 2 + 0.6 + wide / 2), lift)
+                    for lift in (0.0, 1.5, -1.5, 3.0, -3.0)
+                    for side in (1, -1)
+                ]
+                self._letter_near(at * self.x_mm, z * self.y_mm, label, "name", near)
+
+    def _letter_near(self, x, y, label, what, shifts):
+        """Letter something at the first of several places that is free."""
+        wide, high = LOOKS[what].width_mm(label), LOOKS[what].height_mm
+        for aside, lift in shifts:
+            if self.board.is_free(box_around(x + aside, y + lift, wide, high)):
+                self._text(x + aside, y + lift, label, what)
+                return
+        self.out.left_out += 1
+
+    def _meets(self):
+        """Mark where other sections cross this one, with their letters."""
+        foot, head = self.base * self.y_mm, self.top * self.y_mm
+        for distance, letters in self.content.meets:
+            x = distance * self.x_mm
+            self._line("meets", [(x, foot), (x, head + 1.5)], watched=False)
+            self._letter_near(x, head + 4.0, letters, "bend", ((0, lift) for lift in (0.0, 3.0, 6.0, 9.0)))
 
     def _unit_names(self):
         gap = BAND_MM if self.fill == "stripe" else 0.0

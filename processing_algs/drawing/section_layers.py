@@ -47,7 +47,10 @@ MARKS = {
     "vertical": (Qgis.MarkerShape.Line, 1.7),
     "line": (Qgis.MarkerShape.Circle, 1.1),
 }
-LINE_WIDTHS = {"axis": 0.25, "tick": 0.2, "base": 0.25, "sea_level": 0.2, "bend": 0.18, "leader": 0.12}
+LINE_WIDTHS = {
+    "axis": 0.25, "tick": 0.2, "base": 0.25, "sea_level": 0.2, "bend": 0.18, "leader": 0.12, "hole": 0.5, "pick": 0.35,
+    "meets": 0.18,
+}  # fmt: skip
 TABLES = ("lettering", "interpretation", "attitudes", "contacts", "profile", "draft", "drawing", "units", "draft_areas")
 """What the names of a section's tables end in, top layer first."""
 GEMS_LINES, GEMS_AREAS = "ContactsAndFaults", "MapUnitPolys"
@@ -324,7 +327,7 @@ def style_drawing(layer):
     """Draw axes, bends and leaders."""
     renderer = QgsCategorizedSymbolRenderer("what")
     for what, width in LINE_WIDTHS.items():
-        dashed = {"sea_level": "dash", "bend": "dash"}.get(what, "solid")
+        dashed = {"sea_level": "dash", "bend": "dash", "meets": "dot"}.get(what, "solid")
         color = SEA if what == "sea_level" else INK
         renderer.addCategory(QgsRendererCategory(what, _stroke(width, color, dashed), literal(what)))
     layer.setRenderer(renderer)

@@ -49,6 +49,11 @@ def sentences():
         "polarity_unknown": tr('The polarity "{value}" is not known; taken as unknown.'),
         "quality_unreadable": tr('The quality "{value}" is no number of degrees; the reading is taken as good.'),
         "type_unknown": tr('The type "{value}" is not known; the line is drawn as one of no known type.'),
+        "type_unlisted": tr('The type "{value}" is not known; it is kept as written, and its definition is missing.'),
+        "rejected_before": tr("The row was rejected by the run that made it, so it is left out."),
+        "convention_unknown": tr(
+            'The Glossary does not say what Azimuth means for "{value}", and no convention was chosen for that case.'
+        ),
         "unit_none": tr("No unit is named for this area."),
         "unit_unknown": tr('The unit "{value}" is not in the table of units.'),
         "location_unknown": tr('"{value}" does not say how well the line is located; drawn as approximate.'),
@@ -383,6 +388,10 @@ def run_sentences():
     return {
         "quadrants_as_azimuths": tr(
             "All {rows} directions lie within 0 to 90. Are these quadrant bearings (N45W) read as azimuths?"
+        ),
+        "quadrant_letters": tr(
+            "Letters of quadrants stand beside the numbers, in the fields {north} and {east} ({count} rows), and were "
+            "not read: with them N 45 W is 315, not 45. Put the three together into one text."
         ),
         "looks_corrected": tr(
             "{agree} of {rows} magnetic readings end in the same odd fraction ({residue} modulo a half). Hand readings "

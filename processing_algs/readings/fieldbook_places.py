@@ -20,7 +20,6 @@ from ..gis.places import Locator
 from ..parameters import POINTS, choice, column, crs, layer
 
 SHOWN = 5  # cells named where no row has a place
-REJECTING = ()  # a place that cannot be read leaves the row without one; whether it needs one the reduction says
 
 
 @dataclass(frozen=True)

@@ -39,8 +39,6 @@ from .readings_block import (
 )
 
 ROW, PART = "row", "part"
-# What is told and leaves the row its result; all else that the table itself shows rejects its row.
-WARNINGS = ("place_coarse", "place_swapped", "place_sign", "station_zeros")
 PLACE_CODES = (
     "place_empty",
     "place_unreadable",

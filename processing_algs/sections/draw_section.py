@@ -20,6 +20,7 @@ from ..gis.remarks import Tally
 from ..parameters import AREAS, LINES, choice, column, dem, file, flag, height_unit, layer, number
 from ..run import counts_of
 from .attitude_block import Carrying, attitude_layer, carrying
+from .borehole_block import borehole_entries, holes_on, read_holes
 from .draft_block import NONE, drawn_entries
 from .draft_report import draft_notes
 from .package import Package, mark_package, package_refusal
@@ -70,6 +71,7 @@ class DrawSection(AgonicAlgorithm):
             *attitude_layer(optional=True),
             *carrying(),
             *drawn_entries(),
+            *borehole_entries(),
             *self._look(),
             file(
                 "FIGURE",
@@ -227,7 +229,8 @@ class DrawSection(AgonicAlgorithm):
     def work(self, said, run):
         """Run."""
         steps = Steps(MOST_STEPS, run.feedback)
-        found = Sections(said, run, steps).found
+        along = Sections(said, run, steps)
+        found = along.found
         scale = said.SCALE or fitting_scale(max(line.section.length for line in found.lines))
         layers = {}
         for place, (algorithm, step, what) in enumerate(steps_of(said, scale)):
@@ -242,6 +245,9 @@ class DrawSection(AgonicAlgorithm):
             if results.get("AREAS_SECTION"):
                 layers["draft_areas"] = QgsProcessingUtils.mapLayerFromString(results["AREAS_SECTION"], run.context)
         filled = contents(found.lines, layers, said.VE)
+        ways = read_holes(said, run, along)
+        for line in found.lines:
+            filled[line.name].holes.extend(holes_on(line.section, ways, said.DISTANCE))
         for line in found.lines:
             if not filled[line.name].ground:
                 found.notes.add(line.row, "dem_gap", rejects=True)

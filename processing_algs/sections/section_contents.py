@@ -4,8 +4,12 @@ import numpy as np
 from qgis.core import QgsVariantUtils
 
 from ..core import sections
+from ..core.crossings import crossings
+from ..core.norths import WGS84
 from ..drawing.section_drawing import Content, DraftPath, Mark, Tick
 from ..gis.remarks import REJECTED
+
+PIECE = 200.0  # metres
 
 
 def contents(lines, layers, ve):
@@ -41,6 +45,7 @@ def contents(lines, layers, ve):
         label = "" if row["tick"] == "vertical" else f"{abs(row['app_dip']):.0f}"
         found[row["section"]].ticks.append(Tick(tuple(x), tuple(y), label, row["tick"] != "inclined"))
     _add_draft(found, layers, ve)
+    _add_meets(found, lines)
     for content in found.values():
         content.ground.sort(key=lambda points: points[0, 0])
         content.units.sort(key=lambda unit: unit[1][0, 0])
@@ -63,14 +68,30 @@ def _add_draft(found, layers, ve):
         )
 
 
+def _add_meets(found, lines):
+    """Note where sections cross one another, on both."""
+    for line in lines:
+        for other in lines:
+            if other is line:
+                continue
+            # Between vertices the other one is a line on the ground too: close vertices make it straight on any map.
+            way = sections.place(
+                other.section, sections.stations(other.section, max(PIECE, other.section.length / 1000))
+            )
+            met = crossings(line.section, WGS84, way.lon, way.lat, np.zeros(len(way.lon)))
+            letters = "\u2013".join(other.ends)
+            found[line.name].meets.extend((float(distance), letters) for distance in met.stations.distance)
+
+
 def _empty(line):
     section = line.section
-    ends = sections.end_azimuth(section)
+    # One azimuth a leg: what is printed on either side of a bend and at the ends agrees with what the legs are said to
+    # run toward.
+    toward = sections.middle_azimuth(section)
     bends = [
-        (float(section.start[leg + 1]), float(ends[leg]), float(section.azimuth[leg + 1]))
-        for leg in range(section.legs - 1)
+        (float(section.start[leg + 1]), float(toward[leg]), float(toward[leg + 1])) for leg in range(section.legs - 1)
     ]
-    azimuths = float(section.azimuth[0]), float(ends[-1])
+    azimuths = float(toward[0]), float(toward[-1])
     return Content(line.ends, section.length, bends, azimuths, [], [], [], [])
 
 

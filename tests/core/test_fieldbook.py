@@ -84,6 +84,18 @@ def test_numbers_in_a_crs_of_degrees_may_be_texts():
     assert found.y.tolist() == [45.5, 46.0]
 
 
+def test_whole_places_keep_their_rows():
+    cells = ["45N 7E", None, "33T 500200 5000200", "33T IL 002 002", "by the ford", "33T WL 002 002"]
+    found = read_places("place", [cells])
+    assert np.isfinite(found.x).tolist() == [True, False, True, False, False, True]
+    assert [(problem.row, problem.code) for problem in found.problems] == [
+        (1, "place_empty"),
+        (3, "grid_letters"),
+        (4, "place_unreadable"),
+        (5, "place_coarse"),
+    ]
+
+
 def test_plain_numbers_stay_in_their_crs():
     found = read_places("numbers", [["500100,5", "x", None], [5000100, 5000200, None]])
     assert not found.degrees
