@@ -101,9 +101,7 @@ class Chunk:
             return np.array(values, dtype=float)
         column = np.empty(len(values), dtype=object)
         column[:] = (
-            [None if gone else plain(value) for value, gone in zip(values, missing, strict=True)]
-            if missing
-            else values
+            [None if gone else plain(value) for value, gone in zip(values, missing, strict=True)] if missing else values
         )
         return column
 
