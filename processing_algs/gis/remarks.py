@@ -317,7 +317,7 @@ def sentences():
         "no_girdle": tr("The poles of these {count} beds form no girdle, so there is no fold axis."),
         "wide_axis": tr("The axis is known to {value} degrees only (95 per cent)."),
         "conical": tr(
-            "The poles want a cone, not a girdle (probability of a girdle {value}): one axis carries it not far."
+            "The poles want a cone, not a girdle (probability of a girdle {value}): one axis does not carry it far."
         ),
         "cone_undetermined": tr(
             "The poles are no girdle, but what cone they lie on is not determined; the axis is that of the girdle."

@@ -149,7 +149,7 @@ class MapSheet(AgonicAlgorithm):
             project.setCrs(system)
             project.setTitle(literal(said.TITLE))
             store = Store(path, system, context)
-            sheet = Sheet(said, run, page, Contents(store, page, run.say, run.warn), project)
+            sheet = Sheet(said, run, page, Contents(store, page, run.say, run.warn), project, folder)
             sheet.fill()
             if run.is_cancelled:
                 return {}
