@@ -6,6 +6,7 @@ from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtGui import QIcon
 
 from .exchange.export_gems import ExportGems
+from .exchange.export_geosciml import ExportGeosciml
 from .exchange.import_gems import ImportGems
 from .north.isogonic_lines import IsogonicLines
 from .north.north_angles import NorthAngles
@@ -96,6 +97,7 @@ ALGORITHMS = (
     MethodsStatement,
     ExportGems,
     ImportGems,
+    ExportGeosciml,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

@@ -78,6 +78,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:draft_section",
         "agonic:draw_section",
         "agonic:export_gems",
+        "agonic:export_geosciml",
         "agonic:fault_slip",
         "agonic:fold_axis",
         "agonic:import_gems",
