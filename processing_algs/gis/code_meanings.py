@@ -175,6 +175,7 @@ def code_meanings():
         "no_such_height": Code(EITHER, tr("Correct the height or its unit; say UNDERGROUND for a mine."), tr("Rejects where the height is needed, warns where it is not.")),
         "no_time": Code(REJECTS, tr("Write the time of day.")),
         "no_zone": Code(REJECTS, tr("State the time zone.")),
+        "needle_unknown": Code(REJECTS, tr("Write north or south.")),
         "north_unknown": Code(REJECTS, tr("Write magnetic, true or grid, or say what the word means in NORTH_WORDS.")),
         "not_a_line": Code(REJECTS, tr("Choose planes in AVERAGE, or only lines in KIND.")),
         "not_a_plane": Code(REJECTS, tr("Leave lines out, or name the fields of the plane.")),

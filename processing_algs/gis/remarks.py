@@ -116,6 +116,7 @@ def sentences():
             "in RING_BLANK, or state it in RINGS."
         ),
         "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
+        "needle_unknown": tr('The end of the needle "{value}" is not known as north or south.'),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS."),
         "grade_cut": tr("After {value} m the DEM has no height; the line ends there."),
