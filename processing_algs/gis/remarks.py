@@ -127,6 +127,7 @@ def sentences():
         "sun_down": tr("The sun is below the horizon ({value})."),
         "sun_high": tr("The sun stands {value} degrees high; over 60 its azimuth is hard to read."),
         "sun_low": tr("The sun stands {value} degrees high; below 5 it is hardly sighted over a level horizon."),
+        "sun_word": tr('"{value}" is not known: a side of the sun is centre, left or right, a shadow yes or no.'),
         "sun_years": tr("The sun's place is known from 1900 to 2100, not in {value}."),
         "time_skipped": tr('The time "{value}" did not exist that day: the clocks were put forward.'),
         "time_twice": tr('The time "{value}" exists twice that day: the clocks were put back. Write its offset.'),
@@ -355,7 +356,7 @@ def sentences():
         "place_unclear": tr('The place "{value}" can be read in more than one way, or contradicts itself.'),
         "place_outside": tr("The place {value} has no counterpart in the CRS of the output."),
         "place_coarse": tr("The place is known to a square of {size} m; its middle was taken."),
-        "place_swapped": tr("The place {value} lies among the others if latitude and longitude are changed about."),
+        "place_swapped": tr("The place {value} lies among the others if its two coordinates are changed about."),
         "place_sign": tr("The place {value} lies among the others with another sign: was a letter or a minus lost?"),
         "grid_swapped": tr('Easting and northing of "{value}" look swapped.'),
         "zone_unclear": tr(
@@ -427,6 +428,10 @@ def run_sentences():
         "back_turned": tr(
             "{count} of {rows} back bearings point the same way as their fore bearings: were they turned round before "
             "they were written down? Nothing was changed."
+        ),
+        "columns_swapped": tr(
+            "Hardly any of {rows} places lies where its CRS is meant for, and nearly all would with easting and "
+            "northing changed about: are the two columns swapped?"
         ),
         "encoding_assumed": tr(
             'The file is no UTF-8 (line {line}: "{text}"); it was read as {encoding}. If that is wrong, name its '
