@@ -36,6 +36,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     ID = ""
     GROUP = ""  # id of the group: the folder the module lies in
+    FIRST = ()  # keys that a dialog shows at once, nine at most; none: all entries that are not called advanced
 
     def __init__(self):
         super().__init__()
@@ -100,7 +101,10 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         """Declare parameters and outputs."""
         for entry in self.parameters():
             if entry.make:
-                self.addParameter(entry.definition())
+                definition = entry.definition()
+                if self.FIRST and entry.key not in self.FIRST and not definition.isDestination():
+                    definition.setFlags(definition.flags() | Qgis.ProcessingParameterFlag.Advanced)
+                self.addParameter(definition)
         counts = {
             READ: tr("Rows read"),
             DONE: tr("Rows done, with or without a warning"),

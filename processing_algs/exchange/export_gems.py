@@ -46,6 +46,7 @@ class ExportGems(AgonicAlgorithm):
     """Layers of a map to a GeMS database."""
 
     ID, GROUP = "export_gems", "exchange"
+    FIRST = ("ATTITUDES", "CONTACTS", "FAULTS", "FOLDS", "UNITS", "UNIT_FIELD", "CITATION", "CRS", "FORMAT")
 
     def displayName(self):
         """Name in the toolbox."""

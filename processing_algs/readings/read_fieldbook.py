@@ -62,6 +62,7 @@ class ReadFieldbook(AgonicAlgorithm):
     """Any table of readings to true attitudes on the map."""
 
     ID, GROUP = "read_fieldbook", "readings"
+    FIRST = ("INPUT", "X_FIELD", "Y_FIELD", "INPUT_CRS", "NOTATION", "AZIMUTH_FIELD", "DIP_FIELD", "RING_SET", "DATE")
 
     def displayName(self):
         """Name in the toolbox."""

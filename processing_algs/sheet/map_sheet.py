@@ -48,6 +48,7 @@ class MapSheet(AgonicAlgorithm):
     """From layers to a printed geologic map."""
 
     ID, GROUP = "map_sheet", "sheet"
+    FIRST = ("ATTITUDES", "LINES", "UNITS", "UNIT_FIELD", "SECTIONS", "DEM", "TITLE", "SCALE", "EXTENT")
 
     def flags(self):
         """QGIS draws layouts in its main thread alone."""

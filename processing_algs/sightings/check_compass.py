@@ -42,6 +42,17 @@ class CheckCompass(AgonicAlgorithm):
     """Index error, drift and suspicious readings of compasses."""
 
     ID, GROUP = "check_compass", "sightings"
+    FIRST = (
+        "INPUT",
+        "BEARING_FIELD",
+        "COMPASS_FIELD",
+        "POINTS",
+        "FROM_FIELD",
+        "TO_FIELD",
+        "RING_SET",
+        "DATE",
+        "DATE_FIELD",
+    )
 
     def displayName(self):
         """Name in the toolbox."""

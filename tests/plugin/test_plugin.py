@@ -19,6 +19,7 @@ STEPS = [
     "6 Sightings",
     "7 Orientation statistics",
     "8 Sheet",
+    "9 Exchange",
 ]
 ROOT = Path(__file__).parents[2]
 
@@ -76,8 +77,10 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:depth_to_plane",
         "agonic:draft_section",
         "agonic:draw_section",
+        "agonic:export_gems",
         "agonic:fault_slip",
         "agonic:fold_axis",
+        "agonic:import_gems",
         "agonic:isogonic_lines",
         "agonic:locate_by_bearings",
         "agonic:map_sheet",
