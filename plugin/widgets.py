@@ -8,13 +8,19 @@ wrapper is kept here until Qt says that it is gone, and the live object is had b
 """
 
 from qgis.core import Qgis, QgsProcessingContext, QgsProcessingParameterEnum
-from qgis.gui import QgsAbstractProcessingParameterWidgetWrapper, QgsGui, QgsProcessingParameterWidgetFactoryInterface
+from qgis.gui import (
+    QgsAbstractProcessingParameterWidgetWrapper,
+    QgsGui,
+    QgsProcessingParameterWidgetFactoryInterface,
+)
 from qgis.PyQt import sip
-from qgis.PyQt.QtWidgets import QComboBox, QLabel
+from qgis.PyQt.QtWidgets import QComboBox, QGroupBox, QLabel
 
 from ..processing_algs.core.words import one_named
+from ..processing_algs.gis.i18n import tr
 from ..processing_algs.gis.widgets import CHOICE, FIELD, KNOWN
 
+TITLE, FILLED = "agonic_title", "agonic_filled"  # properties of the box with what is folded away
 KEPT = {}  # wrappers by the address of their C++ object; empty once every dialog is closed
 
 
@@ -153,6 +159,29 @@ class FieldWrapper(Wrapper):
         default = self.plain.defaultValue()
         found = next((name for name in names if default and name.lower() == str(default).lower()), None)
         self.inner.setParameterValue(found or one_named(self.settings["names"], names), self.context)
+        self.show_folded()
+
+    def tell(self):
+        """Tell QGIS, and whoever has not unfolded what is advanced."""
+        super().tell()
+        self.show_folded()
+
+    def show_folded(self):
+        """Name the box in the title of what is folded away while it is filled: nothing is proposed unseen."""
+        box = self.live().wrappedWidget()
+        while box is not None and not isinstance(box, QGroupBox):
+            box = box.parentWidget()
+        if box is None:
+            return
+        plain_title, filled = box.property(TITLE) or box.title(), dict(box.property(FILLED) or {})
+        filled.pop(self.plain.name(), None)
+        value = self.inner.parameterValue()
+        if value:
+            filled[self.plain.name()] = f"{self.plain.description()}: {value}"
+        box.setProperty(TITLE, plain_title)
+        box.setProperty(FILLED, filled)
+        taken = "; ".join(text for _, text in sorted(filled.items()))
+        box.setTitle(tr("{title} (taken: {taken})").format(title=plain_title, taken=taken) if filled else plain_title)
 
 
 class Factory(QgsProcessingParameterWidgetFactoryInterface):

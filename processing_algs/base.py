@@ -23,6 +23,7 @@ from .gis.i18n import tr
 from .gis.manual import manual_url
 from .gis.outputs import Outputs
 from .gis.sinks import given_destination
+from .gis.tags import tags_of
 from .run import DONE, READ, REJECTED, WARNED, Run
 
 
@@ -35,6 +36,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     ID = ""
     GROUP = ""  # id of the group: the folder the module lies in
+    FIRST = ()  # keys that a dialog shows at once, nine at most; none: all entries that are not called advanced
 
     def __init__(self):
         super().__init__()
@@ -50,8 +52,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         return self.GROUP
 
     def group(self):
-        """Name of the group."""
-        return {
+        """Name of the group, numbered: the toolbox sorts by name, and this is the order of the job."""
+        names = {
             "north": tr("North"),
             "readings": tr("Readings"),
             "symbols": tr("Map symbols"),
@@ -61,7 +63,12 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             "statistics": tr("Orientation statistics"),
             "sheet": tr("Sheet"),
             "exchange": tr("Exchange"),
-        }[self.GROUP]
+        }
+        return f"{list(names).index(self.GROUP) + 1} {names[self.GROUP]}"
+
+    def tags(self):
+        """Words by which the search of the toolbox finds it, in five languages."""
+        return tags_of(self.ID)
 
     def icon(self):
         """Picture beside the name in the toolbox."""
@@ -94,7 +101,10 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         """Declare parameters and outputs."""
         for entry in self.parameters():
             if entry.make:
-                self.addParameter(entry.definition())
+                definition = entry.definition()
+                if self.FIRST and entry.key not in self.FIRST and not definition.isDestination():
+                    definition.setFlags(definition.flags() | Qgis.ProcessingParameterFlag.Advanced)
+                self.addParameter(definition)
         counts = {
             READ: tr("Rows read"),
             DONE: tr("Rows done, with or without a warning"),

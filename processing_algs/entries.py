@@ -651,11 +651,16 @@ def report(help, *, key="REPORT", label=None):  # noqa: A002
 
 
 def folder(key, label, help, *, optional=False, create=True, advanced=False):  # noqa: A002
-    """Declare a folder to be written into; reads itself as a :class:`Destination`."""
+    """Declare a new folder to be made; reads itself as a :class:`Destination`, ``place`` being its path."""
+
+    def read(ask):
+        path = ask.file(key)
+        return Destination(key, path or "", bool(path))
+
     return Entry(
         key,
         lambda: QgsProcessingParameterFolderDestination(key, label, optional=optional, createByDefault=create),
-        _destination(key),
+        read,
         help,
         advanced,
     )

@@ -5,6 +5,8 @@ from pathlib import Path
 from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtGui import QIcon
 
+from .exchange.export_gems import ExportGems
+from .exchange.import_gems import ImportGems
 from .north.isogonic_lines import IsogonicLines
 from .north.north_angles import NorthAngles
 from .north.north_diagram import NorthDiagram
@@ -90,6 +92,8 @@ ALGORITHMS = (
     RoseDiagram,
     FaultSlip,
     MapSheet,
+    ExportGems,
+    ImportGems,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

@@ -218,6 +218,21 @@ class Run:
         self.results[destination.key] = destination.place
         return self._algorithm.run_outputs.file(destination.place)
 
+    def folder(self, destination):
+        """Where to put the files of a new folder now, so that all come to their place at the end of the run.
+
+        Parameters
+        ----------
+        destination : Destination
+
+        Returns
+        -------
+        str
+            Path of a folder of the same name, aside.
+        """
+        self.results[destination.key] = destination.place
+        return self._algorithm.run_outputs.folder(destination.place)
+
 
 class Output:
     """An output layer of a run while it is being written. Use it as a context.

@@ -20,6 +20,7 @@ import demo_planes  # noqa: E402
 import demo_sections  # noqa: E402
 import demo_sheet  # noqa: E402
 import demo_sightings  # noqa: E402
+import demo_statistics  # noqa: E402
 
 WORDS = {
     "KIND_FIELD": "what",
@@ -178,6 +179,7 @@ def main():
         notebook = correct(runner, "notebook_el", table, as_typed, "agonic:read_fieldbook")
         demo_planes.planes(runner, OUT, sample, angles)
         demo_sections.sections(runner, OUT, sample, angles, [readings, notebook])
+        demo_statistics.statistics(runner, OUT, sample, angles)
         demo_sightings.sightings(runner, OUT, sample, angles)
         demo_sheet.sheet(runner, OUT, sample, [readings, notebook], MAP_DATE)
     except (DemoError, OSError) as error:

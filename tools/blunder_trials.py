@@ -14,7 +14,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parent.parent / "build" / "plugi
 from agonic.processing_algs.core.blunder_books import judge_groups
 from agonic.processing_algs.core.blunder_hunt import Readings, hunt
 
-KINDS = ("folded", "faulted", "homoclinal", "domed", "refolded")
+KINDS = ("folded", "faulted", "homoclinal", "domed", "refolded", "steep")
 
 
 def slope_of(kind, rng, places, wave):
@@ -40,8 +40,8 @@ def slope_of(kind, rng, places, wave):
         plunge = np.tan(np.radians(rng.uniform(0, 25)))
         tilt = np.where(block == 1, rng.uniform(-0.2, 0.2), 0.0)
         return (fold + second + tilt)[:, None] * unit + plunge * beside, block
-    if kind == "homoclinal":
-        steep = np.tan(np.radians(rng.uniform(15, 70)))
+    if kind in ("homoclinal", "steep"):
+        steep = np.tan(np.radians(rng.uniform(*((15, 70) if kind == "homoclinal" else (72, 87)))))
         warp = 0.15 * steep * np.cos(2 * np.pi * across / wave + rng.uniform(0, 6))
         aside = 0.2 * steep * np.cos(2 * np.pi * along / (1.5 * wave) + rng.uniform(0, 6))
         return (steep + warp)[:, None] * unit + aside[:, None] * beside, block
@@ -186,7 +186,7 @@ def main():
     parser.add_argument("--areas", type=int, default=5, help="areas of each kind")
     parser.add_argument("--density", type=float, nargs="*", default=[10.0], help="beds a square of the wavelength")
     parser.add_argument("--what", nargs="*", default=["turned_180", "turned_90", "mirrored", ""])
-    parser.add_argument("--kinds", nargs="*", default=list(KINDS))
+    parser.add_argument("--kinds", nargs="*", default=list(KINDS[:5]))
     parser.add_argument("--dips", type=float, nargs=2, help="range of dips in which slips are planted")
     parser.add_argument("--offsets", type=float, nargs="*", default=[], help="offsets of a book; prints that table")
     arguments = parser.parse_args()

@@ -13,9 +13,9 @@ import sys
 import traceback
 from pathlib import Path
 
-from qgis.core import QgsApplication, QgsProject, QgsVectorLayer
+from qgis.core import QgsApplication, QgsProcessingContext, QgsProject, QgsVectorLayer
 from qgis.PyQt.QtCore import QCoreApplication, QElapsedTimer, QEvent, QTimer
-from qgis.PyQt.QtWidgets import QApplication, QComboBox, QLineEdit
+from qgis.PyQt.QtWidgets import QApplication, QComboBox, QGroupBox, QLineEdit
 from qgis.utils import iface, loadPlugin, plugins, startPlugin
 
 FOLDER = Path(os.environ["AGONIC_WINDOW"])
@@ -71,6 +71,11 @@ def dialog():
             box.setCurrentIndex(box.findText("grid north"))
             found["grid"] = wrappers["NORTH"].parameterValue()
         found["parameters"] = {key: str(value) for key, value in shown.createProcessingParameters(flags=_all()).items()}
+        box = shown.mainWidget().findChild(QGroupBox)
+        found["folded"] = {"title": box.title(), "collapsed": box.property("collapsed")}
+        if "KIND_FIELD" in wrappers:
+            wrappers["KIND_FIELD"].setParameterValue(None, QgsProcessingContext())
+            found["folded"]["emptied"] = box.title()
         shown.grab().save(str(FOLDER / f"dialog_{algorithm}.png"))
         close(shown)
 
@@ -166,7 +171,7 @@ def look():
             startPlugin("agonic")
         table = QgsVectorLayer(
             "Point?crs=EPSG:32633&field=name:string&field=brg:double&field=fecha:date&field=from:string"
-            "&field=to:string&field=dip:double",
+            "&field=to:string&field=dip:double&field=rock_kind:string&field=kind:string",
             "sights",
             "memory",
         )

@@ -282,7 +282,8 @@ def judge_repeats(
         apart = np.radians(axial_angle(poles[:, None, :], poles[None, :, :]))
         likelier = np.log(variance) + apart**2 / (2 * variance)
         np.fill_diagonal(likelier, np.nan)
-        middle = np.nanquantile(likelier, 0.5, axis=1, method="lower")
+        # Missing ones sort last; of an even number the lower of the two in the middle.
+        middle = np.sort(likelier, axis=1)[:, (len(rows) - 2) // 2]
         evidence[rows] = np.exp(np.minimum(middle, np.log(MOST_EVIDENCE)))
         differs[rows] = middle > np.log((1 - PRIOR) / PRIOR)
     return differs, evidence

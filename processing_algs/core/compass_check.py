@@ -1,10 +1,10 @@
-"""A compass held against lines of known azimuth: its index error, its drift, and what readings that stand out may be.
+"""A compass against known lines and the sun: its index error, its drift, what readings that stand out may be.
 
 Everything is counted as what must be *added* to a reading, and is in degrees.
 """
 
 from dataclasses import dataclass
-from typing import Final
+from typing import Final, Optional
 
 import numpy as np
 import numpy.typing as npt
@@ -171,6 +171,8 @@ class Index:
         Change of the error with time; NaN for fewer than three readings, or all of one day. Units: degrees a year.
     drift_sigma : float
         1-sigma of ``drift``. Units: degrees a year.
+    clock_sigma : float
+        The part of ``sigma`` that the clock is to blame for; 0 for known lines. Units: degrees.
     """
 
     count: int
@@ -179,46 +181,82 @@ class Index:
     spread: float
     drift: float
     drift_sigma: float
+    clock_sigma: float
 
 
-def index_error(off: npt.ArrayLike, sigma: npt.ArrayLike, year: npt.ArrayLike, common_sigma: float = 0.0) -> Index:
-    """Index error of one compass from its readings along known lines.
+def index_error(
+    off: npt.ArrayLike,
+    sigma: npt.ArrayLike,
+    year: npt.ArrayLike,
+    common_sigma: float = 0.0,
+    clock: Optional[npt.ArrayLike] = None,
+    day: Optional[npt.ArrayLike] = None,
+) -> Index:
+    """Index error of one compass from its readings along known lines, of the sun, or both.
 
     Parameters
     ----------
     off : array_like, shape (n,)
         What must be added to each reading; NaN is left out. Units: degrees.
     sigma : array_like, shape (n,)
-        1-sigma of each, over 0: long lines weigh more than short ones. Units: degrees.
+        1-sigma of each, over 0, without the clock: long lines weigh more than short ones. Units: degrees.
     year : array_like, shape (n,)
         Decimal years, NaN where not known.
     common_sigma : float
         1-sigma of what is wrong with all readings alike, the declination. Units: degrees.
+    clock : array_like, shape (n,), optional
+        What a clock that is one sigma fast adds to ``off``, with its sign; 0 for known lines. Units: degrees.
+    day : array_like of int, shape (n,), optional
+        Which readings a clock is wrong with alike: those of one day.
 
     Returns
     -------
     Index
         Uncertainties are those of the readings as stated, or, where the readings agree less well than that, as found.
+        The clock's error is one for all sights of a day: more sights of that day do not make it less.
 
     References
     ----------
     Bevington, P. R. and Robinson, D. K., 2003, Data Reduction and Error Analysis, 3rd ed., equations 4.17 and 6.21:
-    weighted mean and line. The factor by which the scatter exceeds what was stated: common practice.
+    weighted mean and line. The factor by which the scatter exceeds what was stated: common practice. The mean of
+    readings that share an error: generalised least squares [Aitken1936]_.
     """
     off, sigma, year = (np.asarray(value, dtype=float) for value in (off, sigma, year))
-    there = np.isfinite(off) & np.isfinite(sigma)
+    signed: FloatArray = np.zeros(off.shape) if clock is None else np.asarray(clock, dtype=float)
+    dated = np.zeros(off.shape, dtype=np.int64) if day is None else np.asarray(day, dtype=np.int64)
+    there = np.isfinite(off) & np.isfinite(sigma) & np.isfinite(signed)
     if not there.any():
-        return Index(0, np.nan, np.nan, np.nan, np.nan, np.nan)
+        return Index(0, np.nan, np.nan, np.nan, np.nan, np.nan, np.nan)
     middle = typical(off[there])
-    apart, weight = difference(off[there], middle), 1.0 / sigma[there] ** 2
+    apart, weight, signed = difference(off[there], middle), 1.0 / sigma[there] ** 2, signed[there]
     count = len(apart)
-    mean = float(weight @ apart / weight.sum())
+    days = np.unique(dated[there], return_inverse=True)[1].reshape(-1)
+    pull, apiece = _shared(weight, signed, days)
+    mean = float(pull @ apart / pull.sum())
     rest = apart - mean
-    excess = _excess(rest, weight, count - 1)
+    misfit = float(weight @ rest**2 - (np.bincount(days, weight * signed * rest) ** 2 / apiece).sum())
+    excess = max(1.0, float(np.sqrt(max(0.0, misfit) / (count - 1)))) if count > 1 else 1.0
     spread = float(np.sqrt(rest @ rest / (count - 1))) if count > 1 else np.nan
-    drift, drift_sigma = _drift(apart, weight, year[there])
-    own = excess / np.sqrt(weight.sum())
-    return Index(count, float(wrap180(middle + mean)), float(np.hypot(own, common_sigma)), spread, drift, drift_sigma)
+    drift, drift_sigma = _drift(apart, 1.0 / (1.0 / weight + signed**2), year[there])
+    own = excess / np.sqrt(pull.sum())
+    of_clock = float(np.sqrt((np.bincount(days, pull * signed) ** 2).sum()) / pull.sum())
+    error, whole = float(wrap180(middle + mean)), float(np.hypot(own, common_sigma))
+    return Index(count, error, whole, spread, drift, drift_sigma, of_clock)
+
+
+def _shared(weight: FloatArray, clock: FloatArray, days: npt.NDArray[np.int64]) -> tuple[FloatArray, FloatArray]:
+    """How hard each reading pulls at the mean where those of a day share the clock's error.
+
+    Returns
+    -------
+    pull : ndarray, shape (n,)
+        Row sums of the inverse of diag(1 / weight) + sum over days of clock clock', by Woodbury's identity.
+    apiece : ndarray, shape (days,)
+        1 + sum of weight clock squared of each day.
+    """
+    apiece = 1.0 + np.bincount(days, weight * clock**2)
+    lean = np.bincount(days, weight * clock) / apiece
+    return weight * (1.0 - clock * lean[days]), apiece
 
 
 def _excess(rest: FloatArray, weight: FloatArray, freedom: int) -> float:

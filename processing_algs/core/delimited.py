@@ -16,6 +16,7 @@ from typing import Any, Final, Optional
 
 import numpy as np
 
+from .angles import FloatArray
 from .blunders import Finding
 from .cells import Problem, is_empty
 from .errors import FieldDataError
@@ -401,7 +402,7 @@ def _number(cell: str, whole: bool) -> Any:
     return int(plain) if whole and "." not in plain else float(plain)
 
 
-def plain_numbers(cells: Iterable[Any]) -> np.ndarray[Any, np.dtype[np.float64]]:
+def plain_numbers(cells: Iterable[Any]) -> FloatArray:
     """Read coordinates that are plain numbers, with a point or a comma as the decimal sign.
 
     Parameters

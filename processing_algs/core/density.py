@@ -3,7 +3,7 @@
 The density is counted on the sphere itself, so that it is the same whatever the net it is drawn on.
 """
 
-from typing import Final
+from typing import Any, Final
 
 import numpy as np
 import numpy.typing as npt
@@ -66,26 +66,27 @@ def density(vectors: npt.ArrayLike, at: npt.ArrayLike, *, axial: bool = True) ->
     ----------
     [RobinJowett1986]_; [Vollmer1995]_.
     """
-    units = unit_vectors(vectors)
+    units: npt.NDArray[Any] = unit_vectors(vectors)
     units = units[np.isfinite(units[:, 0])]
     at = np.asarray(at, dtype=float).reshape(-1, 3)
     n = len(units)
     if not n:
         return np.full(len(at), np.nan)
     k = weight_exponent(n, axial=axial)
-    times = np.ones(n)
+    times: npt.NDArray[Any] = np.ones(n)
     if n > MANY:
-        units, times = _gathered(units, axial=axial)
+        # Seven digits are plenty for the weights of cells, and twice as fast.
+        units, times = (part.astype(np.float32) for part in _gathered(units, axial=axial))
     # Mean of the weight over the sphere; of an axis the nearer of its ends counts.
     even = n * -np.expm1(-k) / k if axial else n * -np.expm1(-2.0 * k) / (2.0 * k)
     found = np.empty(len(at))
     step = max(1, _TOGETHER // len(units))
     for start in range(0, len(at), step):
-        cosine = at[start : start + step] @ units.T
+        cosine = at[start : start + step].astype(units.dtype) @ units.T
         if axial:
             np.abs(cosine, out=cosine)
-        cosine -= 1.0
-        cosine *= k
+        cosine -= cosine.dtype.type(1.0)
+        cosine *= cosine.dtype.type(k)
         found[start : start + step] = np.exp(cosine, out=cosine) @ times
     return np.asarray(found / even)
 

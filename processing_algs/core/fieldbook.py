@@ -12,11 +12,13 @@ import numpy as np
 import numpy.typing as npt
 
 from .angles import FloatArray
+from .blunders import Finding
 from .cells import Problem, is_empty, text_of
 from .delimited import plain_numbers
 from .errors import FieldDataError
 from .grid_text import read_grids
 from .letters import DEFAULT_LETTERS
+from .norths import wgs84_lonlat
 from .place_text import has_degrees, read_angles, read_pair
 from .words import COLUMN_NAMES, named_so
 
@@ -446,7 +448,12 @@ def _runs(text: str) -> list[str]:
     return runs
 
 
-def slipped_places(lon: FloatArray, lat: FloatArray, apart: float = 2.0) -> list[Problem]:
+def slipped_places(
+    lon: FloatArray,
+    lat: FloatArray,
+    apart: float = 2.0,
+    swapped: Optional[tuple[FloatArray, FloatArray]] = None,
+) -> list[Problem]:
     """Find places that would lie among the others if a classic slip were undone; nothing is repaired.
 
     Parameters
@@ -455,11 +462,14 @@ def slipped_places(lon: FloatArray, lat: FloatArray, apart: float = 2.0) -> list
         NaN where a row has no place. Units: degrees.
     apart : float
         How far from the middle of most others a place must lie to be looked at. Units: degrees.
+    swapped : tuple of ndarray, optional
+        Longitudes and latitudes that the places would have with both coordinates changed about; by default the
+        coordinates are the angles themselves. NaN where that is no place.
 
     Returns
     -------
     list of Problem
-        ``place_swapped`` (latitude and longitude changed about) and ``place_sign`` (a sign or a letter lost), with
+        ``place_swapped`` (both coordinates changed about) and ``place_sign`` (a sign or a letter lost), with
         ``value``, the place as read.
     """
     there = np.isfinite(lon) & np.isfinite(lat)
@@ -474,8 +484,9 @@ def slipped_places(lon: FloatArray, lat: FloatArray, apart: float = 2.0) -> list
 
     off = away(lon, lat)
     found = []
+    about = (lat, lon) if swapped is None else swapped
     slips = (
-        ("place_swapped", lat, lon),
+        ("place_swapped", *about),
         ("place_sign", -lon, lat),
         ("place_sign", lon, -lat),
         ("place_sign", -lon, -lat),
@@ -487,3 +498,36 @@ def slipped_places(lon: FloatArray, lat: FloatArray, apart: float = 2.0) -> list
                 found.append(Problem(row, code, {"value": value}))
                 break
     return found
+
+
+def columns_swapped(projection: Any, x: FloatArray, y: FloatArray) -> list[Finding]:
+    """Tell whether two whole columns of coordinates look changed about: by the area for which their CRS is meant.
+
+    Parameters
+    ----------
+    projection : pyproj.CRS
+    x, y : ndarray, shape (n,)
+        As read; NaN where there is none. Units: those of the CRS.
+
+    Returns
+    -------
+    list of Finding
+        One ``columns_swapped`` with ``rows``, where hardly any place lies in that area as read and nearly all would
+        with easting and northing changed about; or none.
+    """
+    area = projection.area_of_use
+    there = np.isfinite(x) & np.isfinite(y)
+    if area is None or not there.any():
+        return []
+
+    def inside(one: FloatArray, other: FloatArray) -> float:
+        lon, lat = wgs84_lonlat(projection, one, other)
+        within = (lat >= area.south - 1.0) & (lat <= area.north + 1.0)
+        middle, half = (area.west + area.east) / 2.0, (area.east - area.west) / 2.0
+        if half < 0.0:
+            middle, half = middle + 180.0, half + 180.0
+        return float(np.mean(within & (np.abs((lon - middle + 180.0) % 360.0 - 180.0) <= half + 1.0)))
+
+    if inside(x[there], y[there]) > 0.1 or inside(y[there], x[there]) < 0.9:
+        return []
+    return [Finding("columns_swapped", {"rows": int(np.count_nonzero(there))})]

@@ -30,9 +30,9 @@ def unit_vectors(vectors: npt.ArrayLike) -> FloatArray:
         NaN in all parts where there is no length or a part is missing.
     """
     vectors = np.asarray(vectors, dtype=float).reshape(-1, 3)
-    length = np.sqrt(np.einsum("ij,ij->i", vectors, vectors))[:, np.newaxis]
-    with np.errstate(invalid="ignore"):
-        return np.where((length > 0.0) & np.isfinite(length), vectors / np.where(length > 0.0, length, 1.0), np.nan)
+    length = np.sqrt(np.einsum("ij,ij->i", vectors, vectors))
+    length[~(length > 0.0) | np.isinf(length)] = np.nan
+    return np.asarray(vectors / length[:, np.newaxis])
 
 
 def members(vectors: FloatArray, group: npt.ArrayLike | None) -> IntArray:
@@ -41,6 +41,7 @@ def members(vectors: FloatArray, group: npt.ArrayLike | None) -> IntArray:
     Parameters
     ----------
     vectors : ndarray, shape (n, 3) or (n,)
+        Unit vectors as `unit_vectors` gives them, or numbers.
     group : array_like of int, shape (n,), optional
         One group by default.
 
@@ -48,7 +49,8 @@ def members(vectors: FloatArray, group: npt.ArrayLike | None) -> IntArray:
     -------
     ndarray of int, shape (n,)
     """
-    known = np.isfinite(vectors).all(axis=1) if vectors.ndim == 2 else np.isfinite(vectors)
+    # One part of a unit vector is missing where all are.
+    known = np.isfinite(vectors[:, 0] if vectors.ndim == 2 else vectors)
     numbers = np.zeros(len(vectors), dtype=np.int64) if group is None else np.asarray(group, dtype=np.int64)
     return np.where(known, numbers, -1)
 
@@ -69,6 +71,8 @@ def group_sums(values: npt.ArrayLike, group: IntArray, groups: int) -> FloatArra
     """
     values = np.asarray(values, dtype=float)
     inside = group >= 0
+    if groups == 1 and inside.all():
+        return np.asarray(values.sum(axis=0, keepdims=True))
     if not inside.all():
         values, group = values[inside], group[inside]
     if values.ndim == 1:
@@ -107,6 +111,11 @@ def tensors(units: FloatArray, group: IntArray, groups: int, weights: FloatArray
         Not divided by the number of readings, so that tensors of groups that are joined add up.
     """
     found = np.zeros((groups, 3, 3))
+    if groups == 1:
+        inside = group >= 0
+        own, times = (units, weights) if inside.all() else (units[inside], None if weights is None else weights[inside])
+        found[0] = own.T @ (own if times is None else own * times[:, np.newaxis])
+        return found
     for row, column in PAIRS:
         product = units[:, row] * units[:, column]
         total = group_sums(product if weights is None else product * weights, group, groups)

@@ -186,12 +186,15 @@ class Account:
     quadrants : QuadrantCheck
     residues : ResidueCheck
     zero_dips : ZeroDipCheck
+    known : list of Finding
+        What was noticed about the table before its rows were read.
     """
 
     north: NorthAccount = field(default_factory=NorthAccount)
     quadrants: QuadrantCheck = field(default_factory=QuadrantCheck)
     residues: ResidueCheck = field(default_factory=ResidueCheck)
     zero_dips: ZeroDipCheck = field(default_factory=ZeroDipCheck)
+    known: list[Finding] = field(default_factory=list)
 
     def merge(self, other: Account) -> None:
         """Add what was done in another part of the run."""
@@ -199,11 +202,12 @@ class Account:
         self.quadrants.merge(other.quadrants)
         self.residues.merge(other.residues)
         self.zero_dips.merge(other.zero_dips)
+        self.known += other.known
 
     def findings(self) -> list[Finding]:
         """Say what was noticed about the run as a whole."""
         checks = (self.quadrants, self.residues, self.zero_dips, self.north)
-        return [found for check in checks for found in check.findings()]
+        return [*self.known, *(found for check in checks for found in check.findings())]
 
 
 @dataclass(frozen=True)
@@ -259,6 +263,7 @@ def reduce_readings(
     notes = Notes(length)
     kind = read_kind_column(table, say.kind_words, say.kind_default, notes)
     polarity = read_polarity_column(table, say.polarity_words, notes)
+    south, _ = true_north.needle_south(table, say.north, length)
     readings = read_rows(
         say.notation,
         table.get("azimuth"),
@@ -274,6 +279,7 @@ def reduce_readings(
         rake_means=say.rake_means,
         votes=habits.votes,
         letters=say.letters,
+        turned=south,
     )
     notes.add_problems(readings.problems)
     polarity = np.where(readings.overturned, "overturned", polarity)

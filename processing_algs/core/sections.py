@@ -436,6 +436,16 @@ def end_azimuth(section: Section) -> FloatArray:
     return leg_part(section, leg, np.diff(section.start))[2]
 
 
+def middle_azimuth(section: Section) -> FloatArray:
+    """True azimuth of each leg in its middle, shape (legs,): the one number that speaks for the whole leg.
+
+    A leg that is straight on the ground turns against the meridians on its way, so that what is read at its two ends
+    differs. Units: degrees.
+    """
+    leg = np.arange(section.legs)
+    return leg_part(section, leg, np.diff(section.start) / 2.0)[2]
+
+
 def letters(number: int) -> str:
     """Name sections by letters: A, B, C and so on, after Z follow AA, AB and so on.
 

@@ -201,13 +201,31 @@ def arrange(
     if scale is not None and scale < least * (1 - 1e-9):
         message = f"At 1:{scale:g} the map is larger than the paper."
         raise FieldDataError(message, code="sheet_small", fits=round_scales(least)[0])
+    largest = scale or round_scales(least)[0]
     for denominator in [scale] if scale is not None else round_scales(least):
         found = _on_one_page(paper, ground, pieces, sections, denominator)
-        if found is not None:
-            beside = _on_more_pages(paper, ground, pieces, sections, scale or round_scales(least)[0])
-            # A map on a page of its own may be much larger than one that shares the page with a long explanation.
-            return found if denominator <= WORTH * beside.scale or scale is not None else beside
-    return _on_more_pages(paper, ground, pieces, sections, scale or round_scales(least)[0])
+        alone = found or _on_one_page(paper, ground, pieces, (), denominator)
+        if alone is not None and (scale is not None or denominator <= WORTH * largest):
+            return found or _with_sections_apart(paper, alone, sections)
+        if alone is not None:
+            break
+    # A map on a page of its own may be much larger than one that shares the page with a long explanation.
+    return _on_more_pages(paper, ground, pieces, sections, largest)
+
+
+def _with_sections_apart(
+    paper: Paper, found: Arrangement, sections: Sequence[tuple[str, float, float, float]]
+) -> Arrangement:
+    """Put the sections on pages of their own: the map is not made smaller for them."""
+    inner, places = paper.inner, dict(found.places)
+    page, y = found.pages - 1, inner.height
+    for name, length, rise, more in sections:
+        wide, high = length * 1000.0 / found.scale, rise * 1000.0 / found.scale + more
+        if y + high > inner.height:
+            page, y = page + 1, 0.0
+        places[name] = page, Box(inner.x, inner.y + y, wide, high)
+        y += high + AIR
+    return Arrangement(found.scale, found.map, places, page + 1)
 
 
 def _on_one_page(

@@ -75,3 +75,14 @@ def style_domain_readings(layer):
         mark = QgsMarkerSymbol.createSimple({"name": shape, "color": color, "outline_color": color, "size": "1.6"})
         root.appendChild(QgsRuleBasedRenderer.Rule(mark, 0, 0, condition, literal(label)))
     layer.setRenderer(QgsRuleBasedRenderer(root))
+
+
+def style_sectors(layer):
+    """Draw ranges of azimuths as light areas below the symbols of their means.
+
+    Parameters
+    ----------
+    layer : QgsVectorLayer
+    """
+    area = QgsFillSymbol.createSimple({"color": "163,59,0,40", "outline_color": "#a33b00", "outline_width": "0.2"})
+    layer.setRenderer(QgsSingleSymbolRenderer(area))

@@ -52,7 +52,7 @@ def bands(vectors, net, hemisphere):
     half = 1.0 + 2.0 / GRID
     node = (np.arange(GRID + 5) - (GRID + 4) / 2.0) * (2.0 * half / (GRID + 4))
     right, up = np.meshgrid(node, -node)
-    inside = np.hypot(right, up) <= half * 1.3
+    inside = np.hypot(right, up) <= 1.0 + 6.0 / GRID
     places = np.stack([right.ravel(), up.ravel()], axis=1)
     at = from_net(np.where(inside.ravel()[:, np.newaxis], places, 0.0), "equal_area", hemisphere)
     found = np.where(inside, density(vectors, at).reshape(right.shape), 0.0)

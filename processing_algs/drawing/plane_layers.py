@@ -7,8 +7,10 @@ from qgis.core import (
     QgsLineSymbol,
     QgsMarkerSymbol,
     QgsPalLayerSettings,
+    QgsProperty,
     QgsRendererCategory,
     QgsSingleSymbolRenderer,
+    QgsSymbol,
     QgsTextBufferSettings,
     QgsTextFormat,
     QgsVectorLayerSimpleLabeling,
@@ -16,7 +18,7 @@ from qgis.core import (
 from qgis.PyQt.QtGui import QColor, QFont
 
 from ..gis.i18n import tr
-from .layer_style import LABEL_FONTS
+from .layer_style import LABEL_FONTS, style_attitudes
 
 BLACK, WHITE, GREY = "#000000", "#ffffff", "#6b6b6b"
 LABEL_PT = 6.5
@@ -129,3 +131,26 @@ def _label(layer, expression, placement):
     settings.setFormat(text)
     layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
     layer.setLabelsEnabled(True)
+
+
+HARDLY = ("wide_dip", "thin_points", "rough_points")  # codes of planes that are hardly known
+PALE = 40  # their opacity. Units: percent
+
+
+def style_known(layer):
+    """Style planes that were solved as attitudes, those that are hardly known pale.
+
+    Parameters
+    ----------
+    layer : QgsVectorLayer
+    """
+    style_attitudes(layer)
+    told = " OR ".join(f"strpos(coalesce(\"code\", ''), '{code}') > 0" for code in HARDLY)
+    faint = QgsProperty.fromExpression(f"if({told}, {PALE}, 100)")
+    renderer = layer.renderer().clone()
+    categories = renderer.categories()
+    for number, category in enumerate(categories):
+        symbol = category.symbol().clone()
+        symbol.setDataDefinedProperty(QgsSymbol.Property.Opacity, faint)
+        renderer.updateCategorySymbol(number, symbol)
+    layer.setRenderer(renderer)

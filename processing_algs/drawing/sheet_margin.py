@@ -10,6 +10,8 @@ from .sheet_items import COLUMN, SMALL, Item, Part, heading, paragraph, text_ite
 from .type import SERIF, Look
 
 RATIO = Look(10.0, bold=True, families=SERIF)
+TITLES = [Look(size, bold=True, families=SERIF) for size in (24.0, 20.0, 17.0, 14.0, 12.0)]
+SUBTITLE, AUTHORS = Look(10.0, italic=True, families=SERIF), Look(8.0)
 BAR_MM = 50.0  # length of the scale bar, at most
 LOCATOR = (COLUMN, 38.0)  # Units: mm
 
@@ -44,6 +46,33 @@ class Facts:
     sources: str
     methods: str
     notes: list
+
+
+def title(text, under, authors, date, wide):
+    """Set what stands across the top of a sheet.
+
+    Parameters
+    ----------
+    text, under : str
+        Title and subtitle; empty for none.
+    authors : list of str
+    date : str
+    wide : float
+        Units: mm.
+
+    Returns
+    -------
+    items : list of Item
+    height : float
+        Units: mm.
+    """
+    items, y = [], 0.0
+    look = next((one for one in TITLES if one.width_mm(text) <= wide), TITLES[-1])
+    for set_in, words in ((look, text), (SUBTITLE, under), (AUTHORS, ". ".join(filter(None, [*authors, date])))):
+        if words:
+            items.append(text_item(set_in, words, 0.0, y, wide))
+            y += items[-1].height + 0.5
+    return items, y + 3.0
 
 
 def spaced(number):

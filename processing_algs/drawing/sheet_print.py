@@ -110,6 +110,26 @@ class SheetLayout:
         self.map = shown
         return shown
 
+    def add_profile(self, profile, page, box, title):
+        """Put a section on a page, its title over it.
+
+        Parameters
+        ----------
+        profile : sheet.profiles.Profile
+        page : int
+        box : core.sheet_boxes.Box
+        title : sheet_items.Item
+        """
+        self.add_text(f"{profile.name} title", page, box.x, box.y, title)
+        shown = QgsLayoutItemMap(self.layout)
+        high = profile.extent.height() / profile.extent.width() * box.width
+        self.place(shown, f"{profile.name} map", page, box.x, box.y + box.height - high, box.width, high)
+        shown.setCrs(profile.layers[0].crs())
+        shown.setLayers(profile.layers)
+        shown.setKeepLayerSet(True)
+        shown.setMapFlags(shown.mapFlags() | QgsLayoutItemMap.MapItemFlag.ShowPartialLabels)
+        shown.setExtent(profile.extent)
+
     def add_text(self, name, page, x, y, item):
         """Put lettering on a page."""
         label = QgsLayoutItemLabel(self.layout)
@@ -249,7 +269,8 @@ def export(layout, kind, path, dpi):
         settings = QgsLayoutExporter.PdfExportSettings()
         settings.dpi, settings.textRenderFormat = dpi, text
         settings.appendGeoreference = settings.exportMetadata = True
-        settings.writeGeoPdf = has_layers_in_pdf()
+        # QGIS makes layers that can be switched for the first page alone, and fails where a map lies on another.
+        settings.writeGeoPdf = has_layers_in_pdf() and layout.pageCollection().pageCount() == 1
         settings.includeGeoPdfFeatures = settings.simplifyGeometries = False
         result = exporter.exportToPdf(path, settings)
     elif kind == "svg":

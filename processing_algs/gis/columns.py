@@ -50,11 +50,12 @@ class Chunk:
                 for row in rows:
                     row[index] = _json(row[index])
         if (self.ids < 0).any():
-            # Rows that are added and not yet saved have a word, "Autogenerate", for the number of their key.
+            # Rows that are added and not yet saved have a word, "Autogenerate", for the number of their key; from QGIS
+            # 3.44 an object that stands for no value.
             numeric = [index for index, field in enumerate(self._fields) if field.isNumeric()]
             for row in rows:
                 for index in numeric:
-                    row[index] = None if isinstance(row[index], str) else row[index]
+                    row[index] = row[index] if isinstance(row[index], (int, float)) else None
         return rows
 
     @cached_property
@@ -100,9 +101,7 @@ class Chunk:
             return np.array(values, dtype=float)
         column = np.empty(len(values), dtype=object)
         column[:] = (
-            [None if gone else _plain(value) for value, gone in zip(values, missing, strict=True)]
-            if missing
-            else values
+            [None if gone else plain(value) for value, gone in zip(values, missing, strict=True)] if missing else values
         )
         return column
 
@@ -132,7 +131,7 @@ def _json(value):
     return None if QgsVariantUtils.isNull(value) else json.dumps(value, ensure_ascii=False, default=str)
 
 
-def _plain(value):
+def plain(value):
     """A QDate, QDateTime or QTime as Python's own, as text where Python knows no such year, anything else as it is."""
     for method in ("toPyDateTime", "toPyDate", "toPyTime"):
         if hasattr(value, method):

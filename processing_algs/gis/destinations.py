@@ -75,12 +75,15 @@ class Output:
         As the user gave it.
     is_layer : bool
     place : Place
+    is_folder : bool
+        Whether it is a folder that is made, with all that is in it.
     """
 
     key: str
     given: str
     is_layer: bool
     place: Place = field(default_factory=Place)
+    is_folder: bool = False
 
 
 def destination_refusal(algorithm, parameters, context):
@@ -109,7 +112,13 @@ def _refusal(algorithm, parameters, context):
     outputs = []
     for definition in algorithm.destinationParameterDefinitions():
         value = parameters.get(definition.name())
-        output = Output(definition.name(), given_destination(value, context), definition.type() != "fileDestination")
+        kind = definition.type()
+        output = Output(
+            definition.name(),
+            given_destination(value, context),
+            kind not in ("fileDestination", "folderDestination"),
+            is_folder=kind == "folderDestination",
+        )
         if output.given in IN_MEMORY or output.given.startswith("memory:"):
             continue
         message = _form_refusal(output, value)
@@ -132,6 +141,15 @@ def place_refusal(output):
     values = {"key": output.key, "place": output.given}
     if not main.parent.is_dir() or not os.access(main.parent, os.W_OK):
         return tr("{key}: no file can be written at {place}.").format(**values)
+    return _folder_refusal(main, values) if output.is_folder else _file_refusal(output, main, values)
+
+
+def _folder_refusal(main, values):
+    free = not main.exists() or (main.is_dir() and next(main.iterdir(), None) is None)
+    return None if free else tr("{key}: {place} is there already; choose a new or empty folder.").format(**values)
+
+
+def _file_refusal(output, main, values):
     for part in output.place.files:
         if part.is_dir() or (part.exists() and _is_protected(part)):
             return tr("{key}: {file} is protected against writing.").format(file=part, **values)

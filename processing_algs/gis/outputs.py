@@ -42,6 +42,8 @@ class Target:
         The layer while it is being written, as its sink named it; None for a file that is no layer.
     rows : int or None
         Rows that were written.
+    is_folder : bool
+        Whether it is a folder with all that is in it.
     """
 
     final: Path
@@ -49,6 +51,7 @@ class Target:
     destination: str
     written: str = None
     rows: int = None
+    is_folder: bool = False
 
 
 class Outputs:
@@ -144,6 +147,25 @@ class Outputs:
         """
         place = Path(place)
         target = Target(place.resolve(), self._folder(place) / place.resolve().name, str(place))
+        self._targets.append(target)
+        return str(target.aside)
+
+    def folder(self, place):
+        """Where to put files that go to a new folder together.
+
+        Parameters
+        ----------
+        place : str or pathlib.Path
+            The folder's real place, where nothing is or an empty folder.
+
+        Returns
+        -------
+        str
+            A folder of the same name, aside.
+        """
+        place = Path(place)
+        target = Target(place.resolve(), self._folder(place) / place.resolve().name, str(place), is_folder=True)
+        target.aside.mkdir()
         self._targets.append(target)
         return str(target.aside)
 

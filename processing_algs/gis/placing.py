@@ -65,7 +65,9 @@ class Placing:
             If it cannot be put there. The place is then as it was.
         """
         try:
-            if _goes_into_a_database(target) and target.written is None:
+            if target.is_folder:
+                self._put_folder(target)
+            elif _goes_into_a_database(target) and target.written is None:
                 self._put_database(target)
             elif _goes_into_a_database(target):
                 self._put_table(target)
@@ -89,6 +91,20 @@ class Placing:
                 shutil.copymode(place, file)
             os.replace(file, place)
             self._undo.append(lambda place=place, old=old: os.replace(old, place) if old else place.unlink())
+
+    def _put_folder(self, target):
+        """Move a folder to its place, where nothing is or an empty folder."""
+        was_there = target.final.is_dir()
+        if was_there:
+            target.final.rmdir()
+        os.replace(target.aside, target.final)
+
+        def undo():
+            os.replace(target.final, target.aside)
+            if was_there:
+                target.final.mkdir()
+
+        self._undo.append(undo)
 
     def _drop_stale(self, target, new):
         """Remove what belongs to the layer that is replaced and not to the new one, such as an index."""

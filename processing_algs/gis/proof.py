@@ -26,7 +26,10 @@ def prove(target):
     """
     problem = None
     try:
-        if not target.aside.is_file():
+        if target.is_folder:
+            found = None
+            problem = None if any(target.aside.iterdir()) else tr("the folder is empty")
+        elif not target.aside.is_file():
             problem = tr("the file is not there")
         elif target.aside.suffix.lower() in DATABASES:
             found = _count_database(target)

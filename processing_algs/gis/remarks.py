@@ -49,6 +49,11 @@ def sentences():
         "polarity_unknown": tr('The polarity "{value}" is not known; taken as unknown.'),
         "quality_unreadable": tr('The quality "{value}" is no number of degrees; the reading is taken as good.'),
         "type_unknown": tr('The type "{value}" is not known; the line is drawn as one of no known type.'),
+        "type_unlisted": tr('The type "{value}" is not known; it is kept as written, and its definition is missing.'),
+        "rejected_before": tr("The row was rejected by the run that made it, so it is left out."),
+        "convention_unknown": tr(
+            'The Glossary does not say what Azimuth means for "{value}", and no convention was chosen for that case.'
+        ),
         "unit_none": tr("No unit is named for this area."),
         "unit_unknown": tr('The unit "{value}" is not in the table of units.'),
         "location_unknown": tr('"{value}" does not say how well the line is located; drawn as approximate.'),
@@ -111,6 +116,7 @@ def sentences():
             "in RING_BLANK, or state it in RINGS."
         ),
         "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
+        "needle_unknown": tr('The end of the needle "{value}" is not known as north or south.'),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS."),
         "grade_cut": tr("After {value} m the DEM has no height; the line ends there."),
@@ -122,6 +128,7 @@ def sentences():
         "sun_down": tr("The sun is below the horizon ({value})."),
         "sun_high": tr("The sun stands {value} degrees high; over 60 its azimuth is hard to read."),
         "sun_low": tr("The sun stands {value} degrees high; below 5 it is hardly sighted over a level horizon."),
+        "sun_word": tr('"{value}" is not known: a side of the sun is centre, left or right, a shadow yes or no.'),
         "sun_years": tr("The sun's place is known from 1900 to 2100, not in {value}."),
         "time_skipped": tr('The time "{value}" did not exist that day: the clocks were put forward.'),
         "time_twice": tr('The time "{value}" exists twice that day: the clocks were put back. Write its offset.'),
@@ -311,7 +318,7 @@ def sentences():
         "no_girdle": tr("The poles of these {count} beds form no girdle, so there is no fold axis."),
         "wide_axis": tr("The axis is known to {value} degrees only (95 per cent)."),
         "conical": tr(
-            "The poles want a cone, not a girdle (probability of a girdle {value}): one axis carries it not far."
+            "The poles want a cone, not a girdle (probability of a girdle {value}): one axis does not carry it far."
         ),
         "cone_undetermined": tr(
             "The poles are no girdle, but what cone they lie on is not determined; the axis is that of the girdle."
@@ -350,7 +357,7 @@ def sentences():
         "place_unclear": tr('The place "{value}" can be read in more than one way, or contradicts itself.'),
         "place_outside": tr("The place {value} has no counterpart in the CRS of the output."),
         "place_coarse": tr("The place is known to a square of {size} m; its middle was taken."),
-        "place_swapped": tr("The place {value} lies among the others if latitude and longitude are changed about."),
+        "place_swapped": tr("The place {value} lies among the others if its two coordinates are changed about."),
         "place_sign": tr("The place {value} lies among the others with another sign: was a letter or a minus lost?"),
         "grid_swapped": tr('Easting and northing of "{value}" look swapped.'),
         "zone_unclear": tr(
@@ -383,6 +390,10 @@ def run_sentences():
     return {
         "quadrants_as_azimuths": tr(
             "All {rows} directions lie within 0 to 90. Are these quadrant bearings (N45W) read as azimuths?"
+        ),
+        "quadrant_letters": tr(
+            "Letters of quadrants stand beside the numbers, in the fields {north} and {east} ({count} rows), and were "
+            "not read: with them N 45 W is 315, not 45. Put the three together into one text."
         ),
         "looks_corrected": tr(
             "{agree} of {rows} magnetic readings end in the same odd fraction ({residue} modulo a half). Hand readings "
@@ -418,6 +429,10 @@ def run_sentences():
         "back_turned": tr(
             "{count} of {rows} back bearings point the same way as their fore bearings: were they turned round before "
             "they were written down? Nothing was changed."
+        ),
+        "columns_swapped": tr(
+            "Hardly any of {rows} places lies where its CRS is meant for, and nearly all would with easting and "
+            "northing changed about: are the two columns swapped?"
         ),
         "encoding_assumed": tr(
             'The file is no UTF-8 (line {line}: "{text}"); it was read as {encoding}. If that is wrong, name its '

@@ -6,7 +6,7 @@ from pathlib import Path
 from urllib.parse import parse_qs, unquote, urlparse
 
 from osgeo import gdal
-from qgis.core import Qgis, QgsField, QgsFields, QgsProcessingException, QgsProviderRegistry
+from qgis.core import QgsField, QgsFields, QgsProcessingException, QgsProviderRegistry
 from qgis.PyQt.QtCore import QMetaType
 
 from ..core.delimited import Sheet, formula_errors, read_delimited, table_of, typed_columns
@@ -181,8 +181,3 @@ def _as_qgis_has_it(found, run):
     for one in found.fields:
         fields.append(QgsField(one))
     return TableRows(fields, columns, lines)
-
-
-def has_points(found):
-    """Whether the table is a layer of points itself."""
-    return Qgis.WkbType(found.source.wkbType()) != Qgis.WkbType.NoGeometry

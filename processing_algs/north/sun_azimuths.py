@@ -57,6 +57,7 @@ class SunAzimuths(AgonicAlgorithm):
     """Azimuth and altitude of the sun, and the reading of a compass."""
 
     ID, GROUP = "sun_azimuths", "north"
+    FIRST = ("INPUT", "WHEN", "TIME_FIELD", "ZONE", "DATE", "DATE_FIELD", "LAST_DATE", "STEP", "DEM")
 
     def displayName(self):
         """Name in the toolbox."""

@@ -51,6 +51,17 @@ class CombineAttitudes(AgonicAlgorithm):
     """Planes and lines from their parts."""
 
     ID, GROUP = "combine_attitudes", "planes"
+    FIRST = (
+        "INPUT",
+        "PARTS",
+        "AZIMUTH_FIELD",
+        "ANGLE_FIELD",
+        "AZIMUTH2_FIELD",
+        "ANGLE2_FIELD",
+        "SECOND",
+        "SECOND_AZIMUTH_FIELD",
+        "SECOND_ANGLE_FIELD",
+    )
 
     def displayName(self):
         """Name in the toolbox."""

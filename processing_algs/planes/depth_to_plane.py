@@ -47,6 +47,17 @@ class DepthToPlane(AgonicAlgorithm):
     """Depth of known planes straight below places."""
 
     ID, GROUP = "depth_to_plane", "planes"
+    FIRST = (
+        "INPUT",
+        "HEIGHT_FIELD",
+        "PLANES",
+        "STRIKE_FIELD",
+        "DIP_FIELD",
+        "MATCH",
+        "GROUP_FIELD",
+        "PLANES_GROUP_FIELD",
+        "DEM",
+    )
 
     def displayName(self):
         """Name in the toolbox."""

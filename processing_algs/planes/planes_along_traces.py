@@ -7,7 +7,7 @@ from qgis.core import Qgis, QgsGeometry
 
 from ..base import AgonicAlgorithm
 from ..core.traces import windows
-from ..drawing.layer_style import style_attitudes
+from ..drawing.plane_layers import style_known
 from ..gis.columns import value_rows
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
@@ -63,7 +63,8 @@ class PlanesAlongTraces(AgonicAlgorithm):
             "through it.\n\n"
             "Each row gives the stretch (from_m, to_m), the plane and how well it is known, as for planes from points. "
             "Points read between two vertices of a line share the vertices' errors, so a line drawn with few vertices "
-            "counts for few points. Windows that overlap are not independent."
+            "counts for few points. Windows that overlap are not independent.\n\nWindows without a plane have a row in "
+            "the table and no mark on the map; planes whose dip is hardly known are drawn pale."
         )
 
     def parameters(self):
@@ -122,7 +123,7 @@ class PlanesAlongTraces(AgonicAlgorithm):
                     self._note(notes, row, found, readings[row].fit)
                 out.add_rows(*self._rows(readings, said.KIND_DEFAULT, notes, shapes))
                 out.count(ids, notes)
-        run.style(out, style_attitudes)
+        run.style(out, style_known)
         return out.counts
 
     def _read(self, own, geometry, locator, ground, asked, sigmas, feedback):
@@ -166,6 +167,10 @@ class PlanesAlongTraces(AgonicAlgorithm):
         }
         rows = value_rows(FIELDS, columns | notes.columns())
         return (
-            [QgsGeometry() if np.isnan(one.place[0]) else shapes.point(*one.place, one.height) for one in readings],
+            # A window without a plane has its row in the table and no mark on the map.
+            [
+                QgsGeometry() if one.fit is None or np.isnan(one.place[0]) else shapes.point(*one.place, one.height)
+                for one in readings
+            ],
             [[*one.own, *row] for one, row in zip(readings, rows, strict=True)],
         )

@@ -10,8 +10,7 @@ from ..base import AgonicAlgorithm
 from ..core import norths
 from ..core.errors import FieldDataError
 from ..core.planes import fit_plane
-from ..drawing.layer_style import style_attitudes
-from ..drawing.plane_layers import style_triangles
+from ..drawing.plane_layers import style_known, style_triangles
 from ..gis.columns import column_or_empty, group_word
 from ..gis.dem import WGS84
 from ..gis.i18n import tr
@@ -165,7 +164,7 @@ class PlanesFromPoints(AgonicAlgorithm):
         with run.output(said.OUTPUT, crs, FIELDS, geometry=Qgis.WkbType.PointZ) as out:
             out.add_columns(self._points(solved, shapes), told)
             out.count(np.arange(1, len(groups) + 1), notes)
-        run.style(out, style_attitudes)
+        run.style(out, style_known)
         if said.TRIANGLES:
             found = np.array([one is not None for one in solved])
             with run.output(said.TRIANGLES, crs, TRIANGLE_FIELDS, geometry=Qgis.WkbType.PolygonZ) as areas:

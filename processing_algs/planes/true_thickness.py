@@ -39,6 +39,17 @@ class TrueThickness(AgonicAlgorithm):
     """True thickness of units across lines from base to top."""
 
     ID, GROUP = "true_thickness", "planes"
+    FIRST = (
+        "INPUT",
+        "DEM",
+        "STRIKE_FIELD",
+        "DIP_FIELD",
+        "SIGMA_FIELD",
+        "ATTITUDES",
+        "DISTANCE",
+        "POINT_SIGMA",
+        "HEIGHT_SIGMA",
+    )
 
     def displayName(self):
         """Name in the toolbox."""

@@ -35,6 +35,7 @@ class BlankFieldbook(AgonicAlgorithm):
     """An empty notebook for the field, and a page for the pencil."""
 
     ID, GROUP = "blank_fieldbook", "readings"
+    FIRST = ("PLACE", "EXTENT", "CRS", "DATE", "NOTATION", "RING_SET", "COMPASS", "OBSERVER", "PAPER")
 
     def displayName(self):
         """Name in the toolbox."""

@@ -23,6 +23,17 @@ class ConvertNotation(AgonicAlgorithm):
     """Attitudes in another notation, as columns and as text."""
 
     ID, GROUP = "convert_notation", "readings"
+    FIRST = (
+        "INPUT",
+        "NOTATION",
+        "AZIMUTH_FIELD",
+        "DIP_FIELD",
+        "SIDE_FIELD",
+        "TEXT_FIELD",
+        "KIND_FIELD",
+        "TO_NOTATION",
+        "DECIMALS",
+    )
 
     def displayName(self):
         """Name in the toolbox."""

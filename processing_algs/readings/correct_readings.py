@@ -10,6 +10,7 @@ class CorrectReadings(AgonicAlgorithm):
     """Raw compass readings to true attitudes, checked row by row and styled."""
 
     ID, GROUP = "correct_readings", "readings"
+    FIRST = ("INPUT", "NOTATION", "AZIMUTH_FIELD", "DIP_FIELD", "TEXT_FIELD", "NORTH", "RING_SET", "DATE", "DATE_FIELD")
 
     def displayName(self):
         """Name in the toolbox."""

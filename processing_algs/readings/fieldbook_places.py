@@ -8,7 +8,7 @@ from qgis.core import QgsCoordinateReferenceSystem, QgsCoordinateTransform, QgsC
 from ..core import norths
 from ..core.cells import Problem, is_empty, text_of
 from ..core.errors import FieldDataError
-from ..core.fieldbook import look_up_stations, read_places, slipped_places, take_places
+from ..core.fieldbook import columns_swapped, look_up_stations, read_places, slipped_places, take_places
 from ..core.grid_text import ZONE_LETTERS
 from ..core.place_text import ORDERS, PACKED, has_degrees
 from ..core.places import has_places
@@ -17,10 +17,10 @@ from ..gis import wording
 from ..gis.crs import to_pyproj
 from ..gis.i18n import tr
 from ..gis.places import Locator
+from ..gis.remarks import run_warning
 from ..parameters import POINTS, choice, column, crs, layer
 
 SHOWN = 5  # cells named where no row has a place
-REJECTING = ()  # a place that cannot be read leaves the row without one; whether it needs one the reduction says
 
 
 @dataclass(frozen=True)
@@ -208,8 +208,12 @@ def find_places(said, run, cells, names, taken, rename):
     target = said.OUTPUT_CRS or source
     moved_x, moved_y, lost = _carried(run, x, y, source, target)
     problems = problems + [Problem(row, "place_outside", {"value": f"{x[row]:g}, {y[row]:g}"}) for row in lost]
-    lon, lat = norths.wgs84_lonlat(to_pyproj(target), moved_x, moved_y)
-    problems = sorted([*problems, *slipped_places(lon, lat)], key=lambda problem: problem.row)
+    origin = to_pyproj(source)
+    lon, lat = norths.wgs84_lonlat(origin, x, y)
+    slips = slipped_places(lon, lat, swapped=norths.wgs84_lonlat(origin, y, x))
+    problems = sorted([*problems, *slips], key=lambda problem: problem.row)
+    for finding in columns_swapped(origin, x, y):
+        run.warn(run_warning(finding)[1])
     how = [
         (wording.place_ways()[way.way], ", ".join(way.columns)),
         (tr("CRS of the places"), f"{source.authid()} {source.description()}".strip()),

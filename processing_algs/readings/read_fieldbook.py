@@ -39,8 +39,6 @@ from .readings_block import (
 )
 
 ROW, PART = "row", "part"
-# What is told and leaves the row its result; all else that the table itself shows rejects its row.
-WARNINGS = ("place_coarse", "place_swapped", "place_sign", "station_zeros")
 PLACE_CODES = (
     "place_empty",
     "place_unreadable",
@@ -64,6 +62,7 @@ class ReadFieldbook(AgonicAlgorithm):
     """Any table of readings to true attitudes on the map."""
 
     ID, GROUP = "read_fieldbook", "readings"
+    FIRST = ("INPUT", "X_FIELD", "Y_FIELD", "INPUT_CRS", "NOTATION", "AZIMUTH_FIELD", "DIP_FIELD", "RING_SET", "DATE")
 
     def displayName(self):
         """Name in the toolbox."""

@@ -6,6 +6,7 @@ import numpy as np
 from qgis.core import QgsProcessingException
 
 from ..core import angles, readings
+from ..core.blunders import Finding, LetterColumns
 from ..core.notation import NOTATIONS, PAIR_MEANS, RAKE_MEANS
 from ..core.places import nowhere
 from ..core.readings import Account, reduce_readings
@@ -37,6 +38,8 @@ ROLES = {
     "polarity": "POLARITY_FIELD",
 }
 KEPT = ("kind", "polarity")  # columns that rejected rows keep
+
+FIRST_PAGE = 1000  # rows looked over for letters beside the numbers
 
 
 def reading_entries(*, found_by_name=False):
@@ -315,7 +318,7 @@ def reduce_layer(said, run, source, roles, known=None, first=None):
     where = PlacesKept(locator)
     habits = _look_over(said, run, source, where, say, roles)
     added = [*ATTITUDE, *(["index_err"] if say.north.checks else []), *NOTICED]
-    tally, account, begin = Tally(), Account(), 0
+    tally, account, begin = Tally(), Account(known=_letters_beside(run, source, roles)), 0
     with run.output(said.OUTPUT, source, added, tally=tally) as out:
         for chunk in run.chunks(source, start=10.0):
             found = reduce_readings(chunk.table(roles), where.again(chunk, begin), say, habits, begin)
@@ -352,6 +355,26 @@ def _emptied(columns, rows):
         if name not in KEPT:
             values[rows] = np.nan if values.dtype == float else None
     return emptied
+
+
+def _letters_beside(run, source, roles):
+    """Letters of quadrants in columns of their own, which nobody reads: findings about the run.
+
+    Somebody who writes N 45 W into three cells does so from the first page on: its rows are enough.
+    """
+    read = {name for name in roles.values() if name}
+    if not roles["azimuth"] or not source.fields().field(roles["azimuth"]).isNumeric():
+        return []
+    texts = [field.name() for field in source.fields() if not field.isNumeric() and field.name() not in read]
+    seen = LetterColumns()
+    for chunk in run.chunks(source, fields=texts, geometry=False, stop=0.0, size=FIRST_PAGE):
+        for name in texts:
+            seen.add(name, chunk.column(name))
+        break
+    return [
+        Finding("quadrant_letters", {"north": north, "east": east, "count": count})
+        for north, east, count in seen.pairs()
+    ]
 
 
 def _look_over(said, run, source, where, say, roles):

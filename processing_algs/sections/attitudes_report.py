@@ -1,5 +1,6 @@
 """The report of a run of ``section_attitudes``."""
 
+from ..core import sections
 from ..core.angles import compass_point
 from ..gis.i18n import tr
 from ..gis.noticed import every_row
@@ -32,7 +33,7 @@ def write_report(report, tally, found, carrying):
     report.heading(tr("How they were carried"))
     report.paragraph(carrying.sentence())
     report.heading(tr("Sections"))
-    head = [tr("section"), tr("length, m"), tr("legs, and the azimuth from true north at their beginning")]
+    head = [tr("section"), tr("length, m"), tr("legs, and the azimuth from true north in their middle")]
     report.table(head, map(_line, found.lines))
     if tally.codes:
         report.heading(tr("What was noticed, row by row"))
@@ -53,6 +54,6 @@ def write_report(report, tally, found, carrying):
 def _line(line):
     legs = "; ".join(
         f"{number}: {azimuth:05.1f}° ({compass_point(azimuth)})"
-        for number, azimuth in enumerate(line.section.azimuth, 1)
+        for number, azimuth in enumerate(sections.middle_azimuth(line.section), 1)
     )
     return line.name, round(line.section.length, 1), legs

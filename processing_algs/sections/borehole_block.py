@@ -12,6 +12,8 @@ from ..gis import wording
 from ..gis.columns import column_or_empty, numbers
 from ..gis.i18n import tr
 from ..gis.places import Locator
+from ..gis.point_rows import PointRows, said_heights, station_sigma
+from ..gis.remarks import Notes, Tally
 from ..parameters import NUMERIC, POINTS, TABLE, choice, column, layer, number, rule
 from .shared import texts
 
@@ -140,12 +142,20 @@ def read_holes(said, run, along):
         return []
     surveys = _by_hole(run.source(said.SURVEYS), run, ("depth", "azimuth", "inclination"))
     picks = _by_hole(run.source(said.PICKS), run, ("depth",), "name")
-    locator, found, lost = run.locator(source), [], []
+    locator, found, lost, tally = run.locator(source), [], [], Tally()
+    about = said_heights(said) if "HEIGHT_NULLS" in said else None
+    looked = PointRows(run, source, locator, about, said.HOLE_HEIGHT_FIELD, what="BOREHOLES", share=0.0)
     for chunk in run.chunks(source):
-        places, names = locator.places(chunk), texts(chunk, said.HOLE_FIELD)
-        elev = numbers(column_or_empty(chunk, said.HOLE_HEIGHT_FIELD), len(chunk))[0]
-        elev = np.where(np.isnan(elev), along.heights_at(places.lon, places.lat), elev)
+        places, names, notes = locator.places(chunk), texts(chunk, said.HOLE_FIELD), Notes(len(chunk))
+        looked.note_places(places, notes)
+        elev, ground = looked.heights(chunk, notes), along.heights_at(places.lon, places.lat)
+        if looked.has_heights:
+            looked.note_off_ground(elev, ground, station_sigma(np.zeros((len(chunk), 2))), notes)
+        elev = np.where(np.isnan(elev), ground, elev)
+        tally.add(chunk.ids, notes)
         for row, name in enumerate(names):
+            if notes.rejected[row]:
+                continue
             collar = float(places.lon[row]), float(places.lat[row]), float(elev[row])
             own = places.own_lon[row], places.own_lat[row]
             try:
@@ -154,6 +164,9 @@ def read_holes(said, run, along):
                 lost.append(f"{name}: {error}")
     for one in lost:
         run.warn(tr("Borehole {what}").format(what=one))
+    for line in tally.lines():
+        run.warn(tr("BOREHOLES: {line}").format(line=line))
+    looked.tell()
     return found
 
 

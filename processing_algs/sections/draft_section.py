@@ -38,6 +38,7 @@ class DraftSection(AgonicAlgorithm):
     """Drafts of the structure below sections."""
 
     ID, GROUP = "draft_section", "sections"
+    FIRST = ("SECTION", "ATTITUDES", "STRIKE_FIELD", "DIP_FIELD", "UNITS", "UNIT_FIELD", "UNIT_ORDER", "DEM", "DEPTH")
 
     def displayName(self):
         """Name in the toolbox."""

@@ -38,6 +38,7 @@ class DrawSection(AgonicAlgorithm):
     """Sections drawn to scale, as a figure and as layers."""
 
     ID, GROUP = "draw_section", "sections"
+    FIRST = ("SECTION", "DEM", "UNITS", "UNIT_FIELD", "CONTACTS", "FAULTS", "ATTITUDES", "SCALE", "VE")
 
     def flags(self):
         """A print layout may be made in the main thread alone."""

@@ -8,7 +8,7 @@ from pathlib import Path
 import numpy as np
 from qgis.core import Qgis, QgsCoordinateTransformContext, QgsProcessingException
 
-from ..core import norths
+from ..core import norths, sections
 from ..core.angles import compass_point, wrap360
 from ..drawing import section_layers as tables
 from ..drawing.draft_layers import style_draft, style_draft_units
@@ -235,14 +235,14 @@ def package_refusal(path):
 
 def _subtitle(line, content):
     """Say where a section runs and how long it is."""
-    azimuths = [line.section.azimuth[0], *(after for _, _, after in content.bends)]
+    azimuths = sections.middle_azimuth(line.section)
     named = [f"{round(float(wrap360(one))) % 360:03d}° {compass_point(one)}" for one in azimuths]
     length = f"{round(content.length):,}".replace(",", "\u2009")
     if len(named) > MANY_LEGS:
         way = tr("in {count} legs from {first} to {last}").format(count=len(named), first=named[0], last=named[-1])
     else:
         way = tr("toward {azimuths}").format(azimuths=tr(", then ").join(named))
-    told = tr("Drawn {way}; {length} m along the ground").format(way=way, length=length)
+    told = tr("Drawn {way} from true north; {length} m along the ground").format(way=way, length=length)
     if line.title == line.name and (line.name in line.ends or _is_pair(line)):
         return told
     return f"{line.title}. {told}"

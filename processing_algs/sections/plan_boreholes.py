@@ -49,6 +49,7 @@ class PlanBoreholes(AgonicAlgorithm):
     """Holes planned to targets on planes."""
 
     ID, GROUP = "plan_boreholes", "sections"
+    FIRST = ("INPUT", "STRIKE_FIELD", "DIP_FIELD", "TARGET_FIELD", "AWAY", "HOLE", "AZIMUTH", "INCLINATION", "DEM")
 
     def displayName(self):
         """Name in the toolbox."""

@@ -42,6 +42,7 @@ class ProjectToSection(AgonicAlgorithm):
     """Points, lines and rims of areas carried onto sections."""
 
     ID, GROUP = "project_to_section", "sections"
+    FIRST = ("SECTION", "NAME_FIELD", "INPUT", "RULE", "DISTANCE", "HEIGHTS", "DEM", "HEIGHT_FIELD", "VE")
 
     def displayName(self):
         """Name in the toolbox."""

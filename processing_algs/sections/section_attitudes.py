@@ -82,6 +82,7 @@ class SectionAttitudes(AgonicAlgorithm):
     """Attitudes carried onto sections."""
 
     ID, GROUP = "section_attitudes", "sections"
+    FIRST = ("SECTION", "NAME_FIELD", "ATTITUDES", "STRIKE_FIELD", "DIP_FIELD", "DEM", "DISTANCE", "RULE", "VE")
 
     def displayName(self):
         """Name in the toolbox."""

@@ -85,12 +85,13 @@ def _add_meets(found, lines):
 
 def _empty(line):
     section = line.section
-    ends = sections.end_azimuth(section)
+    # One azimuth a leg: what is printed on either side of a bend and at the ends agrees with what the legs are said to
+    # run toward.
+    toward = sections.middle_azimuth(section)
     bends = [
-        (float(section.start[leg + 1]), float(ends[leg]), float(section.azimuth[leg + 1]))
-        for leg in range(section.legs - 1)
+        (float(section.start[leg + 1]), float(toward[leg]), float(toward[leg + 1])) for leg in range(section.legs - 1)
     ]
-    azimuths = float(section.azimuth[0]), float(ends[-1])
+    azimuths = float(toward[0]), float(toward[-1])
     return Content(line.ends, section.length, bends, azimuths, [], [], [], [])
 
 

@@ -34,6 +34,7 @@ class SectionCrossings(AgonicAlgorithm):
     """Where contacts and faults cross sections, or which units sections pass through."""
 
     ID, GROUP = "section_crossings", "sections"
+    FIRST = ("SECTION", "NAME_FIELD", "LAYER", "LABEL_FIELD", "DEM", "ATTITUDES", "STRIKE_FIELD", "DIP_FIELD", "VE")
 
     def displayName(self):
         """Name in the toolbox."""

@@ -29,6 +29,7 @@ class SectionFence(AgonicAlgorithm):
     """Several sections as upright panels in space."""
 
     ID, GROUP = "section_fence", "sections"
+    FIRST = ("SECTION", "NAME_FIELD", "DEM", "UNITS", "UNIT_FIELD", "DRAFTED", "AZIMUTH", "ALTITUDE", "VE")
 
     def displayName(self):
         """Name in the toolbox."""

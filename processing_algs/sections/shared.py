@@ -284,6 +284,8 @@ def show_in_profiles(layer):
     properties.setClamping(Qgis.AltitudeClamping.Absolute)
     properties.setType(Qgis.VectorProfileType.IndividualFeatures)
     properties.setRespectLayerSymbology(True)
+    if hasattr(properties, "setCustomToleranceEnabled"):  # from QGIS 3.44: new layers have one of 0, which hides ticks
+        properties.setCustomToleranceEnabled(False)
 
 
 def stretches(known):

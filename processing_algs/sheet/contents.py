@@ -293,6 +293,10 @@ class Contents:
         rasters = [layer for layer in held if isinstance(layer, QgsRasterLayer)]
         return [layer for layer in held if layer not in rasters] + rasters
 
+    def named(self, start):
+        """Layers whose tables' names begin so, with those names. List of (str, QgsMapLayer)."""
+        return [(name, layer) for name, layer in self._made.items() if name.startswith(start)]
+
     def get(self, name):
         """Layer of a table, or None."""
         return self._made.get(name)

@@ -48,6 +48,7 @@ class MapSheet(AgonicAlgorithm):
     """From layers to a printed geologic map."""
 
     ID, GROUP = "map_sheet", "sheet"
+    FIRST = ("ATTITUDES", "LINES", "UNITS", "UNIT_FIELD", "SECTIONS", "DEM", "TITLE", "SCALE", "EXTENT")
 
     def flags(self):
         """QGIS draws layouts in its main thread alone."""
@@ -148,7 +149,7 @@ class MapSheet(AgonicAlgorithm):
             project.setCrs(system)
             project.setTitle(literal(said.TITLE))
             store = Store(path, system, context)
-            sheet = Sheet(said, run, page, Contents(store, page, run.say, run.warn), project)
+            sheet = Sheet(said, run, page, Contents(store, page, run.say, run.warn), project, folder)
             sheet.fill()
             if run.is_cancelled:
                 return {}

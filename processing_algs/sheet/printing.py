@@ -20,6 +20,7 @@ from ..drawing.sheet_print import SheetLayout, export, set_locator, whole_points
 from ..drawing.symbols import Sizes
 from ..drawing.type import SERIF, Look, text_size
 from ..drawing.unit_patterns import ornaments
+from ..drawing.unit_style import style_units
 from ..gis.copies import TEXT, fields_of
 from ..gis.dem import Dem
 from ..gis.i18n import day, tr
@@ -27,11 +28,10 @@ from ..gis.raster_cache import modest_cache
 from ..gis.units import code_of, styled_units, table_units, units_of, warnings
 from .contents import LINE, SHADED, own_style
 from .frame import edge_box, edge_labels, graticule_lines, grid_numbers, grid_step, metres_of, true_scale, wider
+from .profiles import draw_profiles
 
 MARGIN, RIM = 10.0, 9.6  # Units: mm
-TITLES = [Look(size, bold=True, families=SERIF) for size in (24.0, 20.0, 17.0, 14.0, 12.0)]
-SUBTITLE, AUTHORS = Look(10.0, italic=True, families=SERIF), Look(8.0)
-EDGE = Look(6.0)
+EDGE, PROFILE = Look(6.0), Look(9.0, bold=True, families=SERIF)
 GRID_AT, EDGE_AT = 2.3, 6.0  # numbers of the grid and labels of the graticule, from the neat line. Units: mm
 LONGEST = 5000.0  # of a sheet from a roll. Units: mm
 
@@ -47,6 +47,8 @@ class Sheet:
     contents : Contents
     project : QgsProject
         Takes the layers.
+    folder : str or pathlib.Path
+        For files that are not kept.
 
     Attributes
     ----------
@@ -55,7 +57,7 @@ class Sheet:
     pages : int
     """
 
-    def __init__(self, said, run, page, contents, project):
+    def __init__(self, said, run, page, contents, project, folder):
         self.said, self.run, self.page, self.contents, self.project = said, run, page, contents, project
         self.units, self.patterns, self.fills = None, {}, {}
         self._metres = metres_of(page.crs)
@@ -64,6 +66,7 @@ class Sheet:
         self._to_page = pyproj.Transformer.from_crs("EPSG:4326", page.projection, always_xy=True).transform
         self._graticule = graticule_lines(page, page.box, self._to_page)
         self.scale, self.pages, self._small = None, 1, None
+        self._folder, self._profiles = folder, []
 
     # -- contents -----------------------------------------------------------------------------------------------------
 
@@ -77,6 +80,8 @@ class Sheet:
         run.feedback.setProgress(100.0 / steps)
         contents.add_lines(said.LINES)
         contents.add_base(said.BASE)
+        if said.SECTIONS:
+            contents.add_sections(said.SECTIONS.layer, said.SECTION_FIELD)
         self.scale = self._scale_that_fits()
         run.feedback.setProgress(200.0 / steps)
         per_mm = self.scale / 1000.0 / self._metres
@@ -94,11 +99,11 @@ class Sheet:
         if run.is_cancelled:
             return
         contents.add_attitudes(said.ATTITUDES, self.scale)
-        if said.SECTIONS:
-            contents.add_sections(said.SECTIONS.layer, said.SECTION_FIELD)
         contents.add_graticule(self._graticule)
         run.feedback.setProgress(500.0 / steps)
         contents.add_lettering(per_mm)
+        if said.SECTIONS and said.DEM and not run.is_cancelled:
+            self._draw_profiles()
         run.feedback.setProgress(600.0 / steps)
         self._check_scale()
 
@@ -116,6 +121,19 @@ class Sheet:
         self.patterns = ornaments(found.units, found.colors, found.shared) if said.PATTERNS else {}
         self.fills = explanation.fills_of(found.units, found.colors, self.patterns, self.contents.shade)
         self.contents.add_units(layer, said.UNIT_FIELD, found, self.patterns)
+
+    def _draw_profiles(self):
+        """Draw the sections, those that fit the paper."""
+        plain = None
+        if self.units:
+            plain = self.contents.store.open("units", tr("Map units"))
+            style_units(plain, self.said.UNIT_FIELD, self.units, {}, letters=False)
+        drawn = draw_profiles(self.said, self.contents, plain, self.scale, self._folder, self.run)
+        widest = max(wide for wide, _ in self._papers()) - 2 * MARGIN
+        self._profiles = [one for one in drawn if one.extent.width() * 1000.0 / self.scale <= widest]
+        for one in drawn:
+            if one not in self._profiles:
+                self.run.warn(tr("{name} is longer than the paper is wide; it is left out.").format(name=one.title))
 
     def _check_scale(self):
         """Say where lengths on the page are not those on the ground."""
@@ -212,30 +230,17 @@ class Sheet:
 
     def _title(self, wide):
         """Lettering across the top, with its places. List of Item, and its height."""
-        said, items, y = self.said, [], 0.0
-        if said.TITLE:
-            look = next((one for one in TITLES if one.width_mm(said.TITLE) <= wide), TITLES[-1])
-            items.append(text_item(look, said.TITLE, 0.0, y, wide))
-            y += items[-1].height + 0.5
-        for look, words in ((SUBTITLE, said.SUBTITLE), (AUTHORS, self._credit())):
-            if words:
-                items.append(text_item(look, words, 0.0, y, wide))
-                y += items[-1].height + 0.5
-        return items, y + 3.0
+        said = self.said
+        names = [line for line in said.AUTHORS.split("\n") if line.strip()]
+        return margin.title(said.TITLE, said.SUBTITLE, names, day(said.MAP_DATE) if said.MAP_DATE else "", wide)
 
-    def _credit(self):
-        parts = [line for line in self.said.AUTHORS.split("\n") if line.strip()]
-        if self.said.MAP_DATE:
-            parts.append(day(self.said.MAP_DATE))
-        return ". ".join(parts)
-
-    def _arrange(self, parts, scale):
+    def _arrange(self, parts, scale, sections):
         """Best arrangement over the papers that may be taken: (Paper, Arrangement)."""
         best, smallest = None, None
         for wide, high in self._papers():
             paper = Paper(wide, high, MARGIN, self._title(wide - 2 * MARGIN)[1], COLUMN, RIM)
             try:
-                found = arrange(paper, self._ground, [part.piece for part in parts], scale=scale)
+                found = arrange(paper, self._ground, [part.piece for part in parts], sections, scale)
             except FieldDataError as error:
                 fits = error.values.get("fits") or smallest
                 smallest = fits if smallest is None else min(smallest, fits)
@@ -261,7 +266,7 @@ class Sheet:
         # What is not made yet takes its room all the same: two sorts of contours, the lines of sections.
         missing = [(QgsLineSymbol(), "")] * (2 * lined + bool(self.said.SECTIONS))
         parts = self._parts(25000.0, list(symbols.values()), self.contents.numbers, 100.0 * lined, missing)
-        return self._arrange(parts, None)[1].scale
+        return self._arrange(parts, None, ())[1].scale
 
     # -- the layout ---------------------------------------------------------------------------------------------------
 
@@ -269,7 +274,7 @@ class Sheet:
         """Put the layout together. QgsPrintLayout."""
         contents = self.contents
         parts = self._parts(self.scale, contents.symbols, contents.numbers, contents.interval)
-        paper, found = self._arrange(parts, self.scale)
+        paper, found = self._arrange(parts, self.scale, [one.room for one in self._profiles])
         self.pages = found.pages
         self._paper = paper
         made = SheetLayout(self.project, self.said.TITLE or tr("Sheet"), (paper.width, paper.height), found.pages, 300)
@@ -281,6 +286,11 @@ class Sheet:
         for number, item in enumerate(items):
             made.add_text(f"title {number}", 0, paper.margin + item.x, paper.margin + item.y, item)
         self._edge(made, found.map)
+        for one in self._profiles:
+            page, box = found.places[one.name]
+            made.add_profile(one, page, box, text_item(PROFILE, one.title, 0.0, 0.0, box.width))
+            for layer in one.layers:
+                self.project.addMapLayer(layer)
         for part in parts:
             page, box = found.places[part.name]
             made.add(part, page, box, lambda small: self._locator(made, small))

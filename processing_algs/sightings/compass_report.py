@@ -7,7 +7,7 @@ from ..gis.north_words import dates_of, methods_of_north
 from ..gis.noticed import counts, noticed
 
 
-def write_report(report, tally, compasses, north, sigmas, warnings):
+def write_report(report, tally, compasses, north, sigmas, warnings, clock=None):
     """Write what the compasses show.
 
     Parameters
@@ -21,6 +21,8 @@ def write_report(report, tally, compasses, north, sigmas, warnings):
         1-sigma of a reading in degrees and of a known point in metres.
     warnings : list of (str, str)
         Codes and sentences about the bearings of the run.
+    clock : float, optional
+        1-sigma of the clock in seconds, where the sun was sighted.
     """
     report.heading(tr("Compasses"))
     report.paragraph(
@@ -31,6 +33,9 @@ def write_report(report, tally, compasses, north, sigmas, warnings):
     )
     head = [tr("compass"), tr("readings used"), tr("index error"), tr("scatter of one reading"), tr("drift a year")]
     head += [tr("first date"), tr("last date"), tr("remark")]
+    if clock is not None:
+        head[2:2] = [tr("of the sun")]
+        head[4:4] = [tr("the clock's part")]
     rows = zip(
         compasses["compass"],
         compasses["n_used"],
@@ -42,7 +47,12 @@ def write_report(report, tally, compasses, north, sigmas, warnings):
         compasses["remark"],
         strict=True,
     )
-    report.table(head, [["" if cell is None else cell for cell in row] for row in rows])
+    rows = [["" if cell is None else cell for cell in row] for row in rows]
+    if clock is not None:
+        for row, suns, part in zip(rows, compasses["n_sun"], compasses["sig_clock"], strict=True):
+            row[2:2] = [suns]
+            row[4:4] = [_number(part, 2)]
+    report.table(head, rows)
     counts(report, tally)
     noticed(report, tally, [*warnings, *north.warnings()])
     report.heading(tr("How it was done"))
@@ -53,6 +63,16 @@ def write_report(report, tally, compasses, north, sigmas, warnings):
             "ones. The uncertainty of the declination is part of that of the index error."
         ).format(reading=f"{sigmas[0]:g}", point=f"{sigmas[1]:g}")
     )
+    if clock is not None:
+        report.paragraph(
+            tr(
+                "Azimuths of the sun are those of its centre, its limb or its shadow at the place and time, good to "
+                "0.01°. The clock is taken to be good to {clock} s (1-sigma), wrong alike for all sights of a day. "
+                "to_add is all that is wrong at a place: compass, rock and model. index_err is that of the compass; "
+                "the uncertainty of the declination is counted once. Never look at the sun through a sight or a lens: "
+                "use the shadow."
+            ).format(clock=f"{clock:g}")
+        )
     report.paragraph(" ".join(methods_of_north(north.account, north.grid_name, dates_of(north.account.dates))))
     report.cautions()
 

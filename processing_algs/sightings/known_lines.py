@@ -12,8 +12,10 @@ from ..gis.point_rows import PointRows
 from ..gis.remarks import Notes
 from ..parameters import POINTS, column, crs, layer, rule
 from .shared import nowhere
+from .sun_rows import SUN
 
 BY_NAME = ("POINTS", "POINT_FIELD", "FROM_FIELD", "TO_FIELD")
+LONE_COORDINATES = ("FROM_X_FIELD", "FROM_Y_FIELD", "CRS")
 BY_COORDINATES = ("FROM_X_FIELD", "FROM_Y_FIELD", "TO_X_FIELD", "TO_Y_FIELD", "CRS")
 
 
@@ -71,6 +73,8 @@ def known_lines():
 
 
 def _refusal(said):
+    if said.TARGET == SUN:
+        return _lone_refusal(said)
     named, counted = ([key for key in keys if said[key] is not None] for keys in (BY_NAME, BY_COORDINATES))
     if named and counted:
         return tr(
@@ -80,6 +84,22 @@ def _refusal(said):
     if missing:
         return tr("To know the ends of the lines, {missing} is needed too.").format(missing=", ".join(missing))
     return nowhere("CRS" if counted else "POINTS", _crs(said))
+
+
+def _lone_refusal(said):
+    """Why it cannot be known where the compass stood, where nothing but the sun was sighted."""
+    counted = [key for key in LONE_COORDINATES if said[key] is not None]
+    if counted:
+        missing = [key for key in LONE_COORDINATES if said[key] is None]
+        if missing:
+            return tr("To know where the compass stood, {missing} is needed too.").format(missing=", ".join(missing))
+        return nowhere("CRS", said.CRS)
+    if said.POINTS is not None:
+        missing = [key for key in ("POINT_FIELD", "FROM_FIELD") if said[key] is None]
+        if missing:
+            return tr("To know where the compass stood, {missing} is needed too.").format(missing=", ".join(missing))
+        return nowhere("POINTS", said.POINTS.crs)
+    return nowhere("INPUT", said.INPUT.crs)
 
 
 def _crs(said):
@@ -101,10 +121,16 @@ class KnownLines:
     ----------
     locator : Locator
         Of the CRS in which the ends are known.
+    from_geometry : bool
+        Whether the compass stood where the row's own point lies: only where nothing but the sun was sighted, and no
+        points or coordinates were named.
     """
 
-    def __init__(self, said, run):
-        self.locator, self._said = Locator(_crs(said)), said
+    def __init__(self, said, run, source):
+        counted = said.CRS is not None and said.FROM_X_FIELD is not None
+        self.from_geometry = said.TARGET == SUN and said.POINTS is None and not counted
+        self.locator = run.locator(source) if self.from_geometry else Locator(_crs(said))
+        self._said, self._named_ends = said, not counted
         self._places, self._twice, self._doubts = {}, set(), {}
         if said.POINTS is not None:
             self._read(run, run.source(said.POINTS))
@@ -124,31 +150,46 @@ class KnownLines:
                     self._twice.add(text_of(name))
         looked.tell()
 
-    def ends(self, chunk, notes):
+    def ends(self, chunk, notes, lone):
         """Where the lines of a chunk start and end; rows whose ends are not known are rejected.
 
         Parameters
         ----------
         chunk : Chunk
         notes : Notes
+        lone : ndarray of bool, shape (n,)
+            Rows that have no far end: sights of the sun.
 
         Returns
         -------
         tuple of (Places, Places)
             NaN where not known.
         """
-        if self._said.FROM_FIELD:
-            found = [self._named(chunk, self._said[key], notes) for key in ("FROM_FIELD", "TO_FIELD")]
+        if self.from_geometry:
+            here = self.locator.places(chunk)
+            none = np.full(len(chunk), np.nan)
+            there = places_at(self.locator.projection, none, none)
         else:
-            found = [self._counted(chunk, keys, notes) for keys in (BY_COORDINATES[:2], BY_COORDINATES[2:4])]
-        here, there = (places_at(self.locator.projection, *pair) for pair in found)
-        lost = np.isnan(here.lon) | np.isnan(there.lon)
+            if self._named_ends:
+                found = [
+                    self._named(chunk, self._said.FROM_FIELD, notes),
+                    self._named(chunk, self._said.TO_FIELD, notes, ~lone),
+                ]
+            else:
+                found = [
+                    self._counted(chunk, BY_COORDINATES[:2], notes),
+                    self._counted(chunk, BY_COORDINATES[2:4], notes, ~lone),
+                ]
+            here, there = (places_at(self.locator.projection, *pair) for pair in found)
+        lost = np.isnan(here.lon) | (np.isnan(there.lon) & ~lone)
         notes.add_where(lost & ~notes.rejected, "no_position", rejects=True)
         return here, there
 
-    def _named(self, chunk, field, notes):
+    def _named(self, chunk, field, notes, wanted=None):
         x, y = np.full((2, len(chunk)), np.nan)
         for row, cell in enumerate(column_or_empty(chunk, field)):
+            if wanted is not None and not wanted[row]:
+                continue
             name = "" if is_empty(cell) else text_of(cell)
             if name in self._twice:
                 notes.add(row, "point_twice", rejects=True, value=name)
@@ -160,12 +201,13 @@ class KnownLines:
                     notes.add(row, one.code, rejects=False, **one.values)
         return x, y
 
-    def _counted(self, chunk, keys, notes):
+    def _counted(self, chunk, keys, notes, wanted=None):
+        wanted = np.ones(len(chunk), dtype=bool) if wanted is None else wanted
         columns = []
         for key in keys:
             name = self._said[key]
             values, bad = numbers(chunk.column(name), len(chunk))
-            for row in np.flatnonzero(bad).tolist():
+            for row in np.flatnonzero(bad & wanted).tolist():
                 notes.add(row, "no_coordinate", value=column_or_empty(chunk, name)[row], column_name=name)
-            columns.append(values)
+            columns.append(np.where(wanted, values, np.nan))
         return columns

@@ -41,6 +41,17 @@ class LocateByBearings(AgonicAlgorithm):
     """Targets by intersection, observers by resection."""
 
     ID, GROUP = "locate_by_bearings", "sightings"
+    FIRST = (
+        "FIND",
+        "INPUT",
+        "GROUP_FIELD",
+        "BEARING_FIELD",
+        "LANDMARKS",
+        "LANDMARK_FIELD",
+        "RING_SET",
+        "DATE",
+        "DATE_FIELD",
+    )
 
     def displayName(self):
         """Name in the toolbox."""

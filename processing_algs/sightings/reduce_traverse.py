@@ -58,6 +58,17 @@ class ReduceTraverse(AgonicAlgorithm):
     """Places of the stations of a compass traverse."""
 
     ID, GROUP = "reduce_traverse", "sightings"
+    FIRST = (
+        "INPUT",
+        "FROM_FIELD",
+        "TO_FIELD",
+        "FORE_FIELD",
+        "BACK_FIELD",
+        "DISTANCE_FIELD",
+        "DISTANCE_MEANS",
+        "START",
+        "DATE",
+    )
 
     def displayName(self):
         """Name in the toolbox."""

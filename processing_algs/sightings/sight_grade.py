@@ -46,6 +46,7 @@ class SightGrade(AgonicAlgorithm):
     """A road, ditch or trail of constant grade from a station, and what is seen at that angle."""
 
     ID, GROUP = "sight_grade", "sightings"
+    FIRST = ("INPUT", "BEARING_FIELD", "ANGLE_MEANS", "ANGLE", "ANGLE_FIELD", "DEM", "MAX_LENGTH", "RING_SET", "DATE")
 
     def displayName(self):
         """Name in the toolbox."""

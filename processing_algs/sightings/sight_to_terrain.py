@@ -60,6 +60,7 @@ class SightToTerrain(AgonicAlgorithm):
     """Where sights from stations first meet the ground of a DEM."""
 
     ID, GROUP = "sight_to_terrain", "sightings"
+    FIRST = ("INPUT", "BEARING_FIELD", "ANGLE_FIELD", "ANGLE_MEANS", "DEM", "NORTH", "RING_SET", "DATE", "DATE_FIELD")
 
     def displayName(self):
         """Name in the toolbox."""

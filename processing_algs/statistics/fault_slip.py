@@ -41,6 +41,17 @@ class FaultSlip(AgonicAlgorithm):
     """Net slip on faults."""
 
     ID, GROUP = "fault_slip", "statistics"
+    FIRST = (
+        "INPUT",
+        "STRIKE_FIELD",
+        "DIP_FIELD",
+        "RAKE_FIELD",
+        "SENSE_FIELD",
+        "MARKER_STRIKE_FIELD",
+        "MARKER_DIP_FIELD",
+        "SEPARATION_FIELD",
+        "SEPARATION",
+    )
 
     def displayName(self):
         """Name in the toolbox."""

@@ -67,7 +67,7 @@ class FoldAxis(AgonicAlgorithm):
             "its limbs and which plane bisects them.\n\nThe angle between the limbs needs to know which way up the "
             "beds are; without, both values are given and the row says so. The bisecting plane is called axial plane "
             "only where a mapped axial trace or a cleavage shows it: bis_from says which. The axis of a conical fold "
-            "carries beds not far: such rows are warned.\n\nThe output has the fields trend, plunge and sig_pole by "
+            "does not carry beds far: such rows are warned.\n\nThe output has the fields trend, plunge and sig_pole by "
             "which the section tools take fold axes from a layer."
         )
 

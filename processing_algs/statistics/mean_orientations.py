@@ -11,6 +11,7 @@ from ..core.circular import circular_means
 from ..core.girdles import bootstrap_axes, girdles
 from ..core.statistics import axial_means, directed_means, weighted_means
 from ..core.symbol_numbers import labels, symbol_numbers
+from ..drawing.domain_style import style_sectors
 from ..drawing.layer_style import style_attitudes
 from ..gis.i18n import tr
 from ..gis.map_shapes import MapShapes
@@ -143,6 +144,7 @@ class MeanOrientations(AgonicAlgorithm):
             with run.output(said.CONES, said.INPUT.crs, CONE_FIELDS, geometry=Qgis.WkbType.MultiPolygonZ) as areas:
                 shown, rows = cone_areas(columns, lon, lat, said.CONE_RADIUS, shapes)
                 areas.add_columns(shown, {name: [told[name][row] for row in rows] for name in CONE_FIELDS})
+            run.style(areas, style_sectors)
         with run.report(said.REPORT, tr("Mean orientations")) as page:
             means_report(page, told, readings, said)
         return {

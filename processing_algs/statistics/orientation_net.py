@@ -25,6 +25,7 @@ class OrientationNet(AgonicAlgorithm):
     """Nets of attitudes."""
 
     ID, GROUP = "orientation_net", "statistics"
+    FIRST = ("INPUT", "KIND", "GROUP_FIELD", "NET", "SHOW_PLANES", "CONTOURS", "MEAN", "GIRDLE", "COLUMNS")
 
     def displayName(self):
         """Name in the toolbox."""

@@ -39,6 +39,17 @@ class StyleAttitudes(AgonicAlgorithm):
     """Any layer of attitudes to map symbols."""
 
     ID, GROUP = "style_attitudes", "symbols"
+    FIRST = (
+        "INPUT",
+        "AZIMUTH_FIELD",
+        "AZIMUTH_MEANS",
+        "NORTH",
+        "DIP_FIELD",
+        "KIND_FIELD",
+        "POLARITY_FIELD",
+        "BAR_MM",
+        "LABELS",
+    )
 
     def displayName(self):
         """Name in the toolbox."""

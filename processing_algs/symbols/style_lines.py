@@ -34,6 +34,16 @@ class StyleLines(AgonicAlgorithm):
     """Contacts, faults and folds to map symbols."""
 
     ID, GROUP = "style_lines", "symbols"
+    FIRST = (
+        "INPUT",
+        "TYPE_FIELD",
+        "TYPE_WORDS",
+        "TYPE_DEFAULT",
+        "ACCURACY_FIELD",
+        "CONCEALED_FIELD",
+        "IDENTITY_FIELD",
+        "EXISTENCE_FIELD",
+    )
 
     def displayName(self):
         """Name in the toolbox."""

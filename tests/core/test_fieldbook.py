@@ -1,9 +1,11 @@
 """Which column is what, readings that share a cell, and places of rows. All tables are invented."""
 
 import numpy as np
+import pyproj
 import pytest
 from agonic.processing_algs.core.errors import FieldDataError
 from agonic.processing_algs.core.fieldbook import (
+    columns_swapped,
     cut_cells,
     look_up_stations,
     read_places,
@@ -11,6 +13,7 @@ from agonic.processing_algs.core.fieldbook import (
     take_columns,
     take_places,
 )
+from agonic.processing_algs.core.norths import wgs84_lonlat
 
 ROLES = dict.fromkeys(
     ("azimuth", "dip", "side", "text", "rake", "kind", "polarity", "north", "ring", "date", "declination", "height")
@@ -84,6 +87,18 @@ def test_numbers_in_a_crs_of_degrees_may_be_texts():
     assert found.y.tolist() == [45.5, 46.0]
 
 
+def test_whole_places_keep_their_rows():
+    cells = ["45N 7E", None, "33T 500200 5000200", "33T IL 002 002", "by the ford", "33T WL 002 002"]
+    found = read_places("place", [cells])
+    assert np.isfinite(found.x).tolist() == [True, False, True, False, False, True]
+    assert [(problem.row, problem.code) for problem in found.problems] == [
+        (1, "place_empty"),
+        (3, "grid_letters"),
+        (4, "place_unreadable"),
+        (5, "place_coarse"),
+    ]
+
+
 def test_plain_numbers_stay_in_their_crs():
     found = read_places("numbers", [["500100,5", "x", None], [5000100, 5000200, None]])
     assert not found.degrees
@@ -117,6 +132,17 @@ def test_slips_of_places_are_named_in_every_quadrant(place):
         found = slipped_places(np.append(lon, x), np.append(lat, y))
         assert [(problem.row, problem.code) for problem in found] == [(9, code)]
     assert slipped_places(lon, lat) == []
+
+
+def test_easting_and_northing_changed_about_are_told_by_the_others_and_by_the_area_of_the_crs():
+    utm = pyproj.CRS("EPSG:32719")
+    x, y = np.full(8, 360_000.0) + np.arange(8) * 100, np.full(8, 6_325_000.0)
+    assert columns_swapped(utm, x, y) == []
+    assert [finding.code for finding in columns_swapped(utm, y, x)] == ["columns_swapped"]
+    x[3], y[3] = y[3], x[3]
+    lon, lat = wgs84_lonlat(utm, x, y)
+    found = slipped_places(lon, lat, swapped=wgs84_lonlat(utm, y, x))
+    assert [(problem.row, problem.code) for problem in found] == [(3, "place_swapped")]
 
 
 def test_a_far_place_that_no_slip_explains_is_left_alone():

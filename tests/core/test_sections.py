@@ -2,6 +2,7 @@
 
 import numpy as np
 import pytest
+from agonic.processing_algs.core import sections
 from agonic.processing_algs.core import sections as se
 from agonic.processing_algs.core.angles import axial_difference, difference, wrap360
 from agonic.processing_algs.core.attitudes import apparent_dip, dip_direction, line_vector, plane_of, pole
@@ -527,3 +528,15 @@ def test_a_tick_on_the_map_lies_in_the_plane_of_its_leg():
     assert elev[1, 1] - elev[1, 0] == pytest.approx(60)
     assert np.isnan(lon[2]).all()
     assert np.isnan(elev[2]).all()
+
+
+def test_one_azimuth_speaks_for_a_leg():
+    """In its middle: halfway between what its two ends read, which differ by the turn of the meridians."""
+    lon, lat = np.array([10.0, 10.9, 10.4]), np.array([60.0, 59.8, 59.5])
+    section = sections.lay_out(lon, lat)
+    middle, first, last = sections.middle_azimuth(section), section.azimuth, sections.end_azimuth(section)
+    assert abs(last[0] - first[0]) > 0.7
+    np.testing.assert_allclose(middle, (first + last) / 2.0, atol=0.01)
+    for leg in range(2):
+        there = sections.place(section, (section.start[leg] + section.start[leg + 1]) / 2.0)
+        assert there.azimuth[0] == pytest.approx(middle[leg], abs=1e-6)

@@ -6,7 +6,15 @@ import pytest
 from agonic.processing_algs.core import norths
 from agonic.processing_algs.core.angles import difference
 from agonic.processing_algs.core.attitudes import axial_angle, pole
+from agonic.processing_algs.drawing.plane_layers import PALE, style_known
 from contourpy import contour_generator
+from qgis.core import (
+    QgsExpression,
+    QgsExpressionContext,
+    QgsFeature,
+    QgsSymbol,
+    QgsVectorLayer,
+)
 
 UTM = "EPSG:32633"
 
@@ -60,11 +68,12 @@ def test_window_slides_and_every_stretch_comes_out(country, line_layer, rows_of)
     assert len(good) > 3
     assert all(row["dip_lo"] <= 15.0 <= row["dip_hi"] for row in good)
     assert (result["READ"], result["DONE"] + result["REJECTED"]) == (len(rows), len(rows))
-    for row in rows:
+    for row in rows:  # a window without a plane makes no mark on the map
+        assert row["geometry"].isNull() == (row["status"] == "rejected")
+    for row in good:
         point = row["geometry"].constGet()
         off = land.ground(*land.local(UTM, point.x(), point.y())) - land.ground(0.0, 0.0)
-        assert row["geometry"].isNull() is False
-        assert np.isnan(point.z()) if row["status"] == "rejected" else abs(off) < 500
+        assert abs(off) < 500
 
 
 def test_straight_stretch_is_rejected_and_says_why(country, line_layer, rows_of):
@@ -76,7 +85,7 @@ def test_straight_stretch_is_rejected_and_says_why(country, line_layer, rows_of)
     assert result["DONE"] == 0
     assert {row["code"] for row in rows} == {"collinear"}
     assert all(row["dip"] is None and row["symbol"] is None for row in rows)
-    assert all(not row["geometry"].isNull() for row in rows)
+    assert all(row["geometry"].isNull() for row in rows)
 
 
 def test_straight_line_over_a_valley_is_a_vertical_plane(country, line_layer, rows_of):
@@ -155,3 +164,24 @@ def test_places_are_metres_on_the_ground_in_web_mercator(country, line_layer, ro
     length = np.hypot(*norths.to_local(lon[1:], lat[1:], lon[:-1], lat[:-1])).sum()
     row = rows_of(run(line_layer("EPSG:3857", [], [(line,)]), DEM=land.dem(UTM, cell=20), WINDOW=0)["OUTPUT"])[0]
     assert row["to_m"] == pytest.approx(length)
+
+
+def test_planes_that_are_hardly_known_are_drawn_pale(agonic):
+    """The opacity of every symbol asks the code."""
+    fields = ("symbol:string", "label:string", "strike:double", "trend:double", "status:string", "code:string")
+    layer = QgsVectorLayer("Point?crs=EPSG:4326&" + "&".join(f"field={field}" for field in fields), "p", "memory")
+    style_known(layer)
+    renderer = layer.renderer()
+    categories = renderer.categories()
+    assert len(categories) > 10
+    for category in categories:
+        symbol = category.symbol().clone()
+        held = symbol.dataDefinedProperties()  # what it gives lives no longer than it does
+        faint = held.property(QgsSymbol.Property.Opacity).expressionString()
+        for code, opacity in (("wide_dip", PALE), ("collinear;thin_points", PALE), (None, 100)):
+            feature = QgsFeature(layer.fields())
+            feature.setAttribute("code", code)
+            context = QgsExpressionContext()
+            context.setFields(layer.fields())
+            context.setFeature(feature)
+            assert QgsExpression(faint).evaluate(context) == opacity

@@ -5,10 +5,22 @@ from pathlib import Path
 import pytest
 from agonic import classFactory
 from agonic.processing_algs.gis.i18n import tr
+from agonic.processing_algs.provider import ALGORITHMS
 from qgis.core import QgsApplication
 from qgis.PyQt.QtCore import QLocale, QUrl
 from qgis.PyQt.QtGui import QDesktopServices
 
+STEPS = [
+    "1 North",
+    "2 Readings",
+    "3 Map symbols",
+    "4 Planes and terrain",
+    "5 Sections",
+    "6 Sightings",
+    "7 Orientation statistics",
+    "8 Sheet",
+    "9 Exchange",
+]
 ROOT = Path(__file__).parents[2]
 
 
@@ -65,8 +77,10 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:depth_to_plane",
         "agonic:draft_section",
         "agonic:draw_section",
+        "agonic:export_gems",
         "agonic:fault_slip",
         "agonic:fold_axis",
+        "agonic:import_gems",
         "agonic:isogonic_lines",
         "agonic:locate_by_bearings",
         "agonic:map_sheet",
@@ -105,15 +119,52 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
 def test_with_a_window_the_menu_comes_and_goes_too(alone, window):
     plugin = classFactory(window)
     plugin.initGui()
-    assert [(name, action.text()) for name, action in window.menu] == [
-        ("Agonic", "Correct compass readings…"),
-        ("Agonic", "Help"),
+    assert {name for name, _ in window.menu} == {"Agonic"}
+    assert [action.text() for _, action in window.menu] == [
+        "Correct compass readings…",
+        *STEPS,
+        "Help",
     ]
     assert not window.menu[0][1].icon().isNull()
     assert "agonic:correct_readings" in registered()
     plugin.unload()
     assert window.menu == []
     assert registered() is None
+
+
+def test_the_menu_has_every_tool_once_in_the_order_of_the_job(alone, window, monkeypatch):
+    import processing
+
+    opened = []
+    monkeypatch.setattr(processing, "execAlgorithmDialog", opened.append, raising=False)
+    plugin = classFactory(window)
+    plugin.initGui()
+    entries = [entry for _, action in window.menu if action.menu() for entry in action.menu().actions()]
+    for entry in entries:
+        assert not entry.icon().isNull()
+        assert entry.text().endswith("…")
+        entry.trigger()
+    assert opened == [f"agonic:{kind.ID}" for kind in ALGORITHMS if f"agonic:{kind.ID}" in opened]
+    assert sorted(opened) == registered()
+    plugin.unload()
+
+
+def test_reloading_leaves_nothing_behind(alone, window):
+    from qgis.PyQt.QtCore import QCoreApplication, QEvent, QObject
+
+    def left():
+        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+        return len(window.parent.findChildren(QObject)), window.menu, registered()
+
+    before = left()
+    for _ in range(2):
+        plugin = classFactory(window)
+        plugin.initGui()
+        assert window.menu
+        plugin.unload()
+        assert left() == before
+        plugin.unload()
+        assert left() == before
 
 
 def test_the_first_menu_entry_opens_the_main_job(alone, window, monkeypatch):
@@ -134,7 +185,7 @@ def test_help_opens_the_manual_on_disk(alone, window, monkeypatch):
     monkeypatch.setattr(QDesktopServices, "openUrl", opened.append)
     plugin = classFactory(window)
     plugin.initGui()
-    window.menu[1][1].trigger()
+    window.menu[-1][1].trigger()
     (page,) = [Path(url.toLocalFile()).resolve() for url in opened]
     assert page.stem == "index"
     assert "Agonic: the manual" in page.read_text(encoding="utf-8")

@@ -78,3 +78,11 @@ def test_what_is_needed_is_not_called_optional(seen):
     assert seen["correct_readings"]["labels"]["AZIMUTH_FIELD"] == "Azimuth"
     assert seen["correct_readings"]["labels"]["NOTATION"].endswith("(choose one)")
     assert seen["check_compass"]["labels"]["DATE_FIELD"].endswith("[optional]")
+
+
+def test_a_field_that_is_taken_while_folded_away_is_named(seen):
+    folded = seen["correct_readings"]["folded"]
+    assert folded["collapsed"]
+    assert "(taken: Kind of structure: kind)" in folded["title"]
+    assert "Kind of structure" not in folded["emptied"]
+    assert "taken" not in seen["sight_to_terrain"]["folded"]["title"]

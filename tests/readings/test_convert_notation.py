@@ -67,6 +67,14 @@ def test_lines_level_beds_rakes_and_bad_rows(agonic, make_points):
     assert (result["READ"], result["DONE"], result["REJECTED"]) == (5, 4, 1)
 
 
+def test_a_quadrant_names_the_northern_end(agonic, make_points):
+    """A bed that dips 20 toward 225 strikes N45W, whose azimuth is 315."""
+    layer = make_points(["dd:double", "dip:double"], [(0, 0, 225.0, 20.0), (0, 0, 45.0, 20.0)], "EPSG:4326")
+    say = {"NOTATION": "dip_direction", "AZIMUTH_FIELD": "dd", "DIP_FIELD": "dip", "TO_NOTATION": "quadrant"}
+    _, rows = run(layer, **say)
+    assert [(row["conv_text"], row["conv_azim"]) for row in rows] == [("N45W/20SW", 315.0), ("N45W/20NE", 315.0)]
+
+
 def test_rounding_is_that_of_the_decimals(agonic, make_points):
     layer = make_points(["dd:double", "dip:double"], [(0, 0, 359.97, 29.96)], "EPSG:4326")
     say = {"NOTATION": "dip_direction", "AZIMUTH_FIELD": "dd", "DIP_FIELD": "dip", "TO_NOTATION": "dip_direction"}

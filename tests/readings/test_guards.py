@@ -130,3 +130,11 @@ def test_points_of_another_kind_do_not_stop_the_look_over(qgis_app, run):
     layer.dataProvider().addFeatures(features)
     result = run("correct_readings", {"INPUT": layer, **STRIKE_RIGHT, **GIVEN})
     assert codes(result) == ["no_position"] + [None] * 6
+
+
+def test_letters_of_quadrants_in_columns_of_their_own_are_told(correct):
+    rows = [("N", "W", "a"), ("S", "E", "b"), ("N", "E", None)]
+    result = correct(["from_ns:string", "to_ew:string", "note:string"], rows)
+    assert any("from_ns and to_ew (3 rows)" in line for line in result["warnings"])
+    result = correct(["from_ns:string", "to_ew:string"], [("N", "W"), ("S", "E"), ("N", "gap")])
+    assert not any("quadrant" in line for line in result["warnings"])

@@ -217,6 +217,12 @@ def test_swapped_places_and_lost_signs_are_told_and_not_repaired(read, table):
     assert [row["status"] for row in rows] == ["ok", "ok", "warning", "warning", "ok"]
 
 
+def test_swapped_columns_are_told(read, table):
+    result = read(table("windows.csv"), **UTM, X_FIELD="northing", Y_FIELD="easting")
+    assert any("swapped" in text for text in result["listener"].warned)
+    assert result["rows"][0]["point"].x() == 5000100.0
+
+
 def refused(read, path, **more):
     from qgis.core import QgsProcessingException
 

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 from agonic.processing_algs.core.sheet_boxes import Box
-from agonic.processing_algs.drawing import map_style, sheet_items, sheet_print
+from agonic.processing_algs.drawing import map_style, sheet_items, sheet_margin, sheet_print
 from agonic.processing_algs.sheet import printing
 from osgeo import gdal
 from qgis.core import (
@@ -130,8 +130,8 @@ def check(sheet):
 
 
 def test_letters_are_at_least_six_points():
-    looks = [look for module in (sheet_items, sheet_print, printing) for look in vars(module).values()]
-    looks += [look for look, _ in map_style.LETTERING.values()] + printing.TITLES
+    looks = [look for module in (sheet_items, sheet_print, sheet_margin, printing) for look in vars(module).values()]
+    looks += [look for look, _ in map_style.LETTERING.values()] + sheet_margin.TITLES
     sizes = [look.size for look in looks if hasattr(look, "size") and hasattr(look, "families")]
     assert len(sizes) > 10
     assert min(sizes) >= 6.0
@@ -162,7 +162,6 @@ def test_a_whole_sheet_is_in_order_and_in_every_format(whole, make_sheet, tmp_pa
     paths = {key: str(tmp_path / f"sheet.{key.lower()}") for key in ("PDF", "PNG", "SVG")}
     sheet = make_sheet(**given, **paths, DPI=100)
     check(sheet)
-    assert sheet.result["PAGES"] == 1
     assert 30 <= sheet.result["READINGS"] <= 38  # two of 40 are rejected, and a few stand too near to others
     names = {layer.name() for layer in sheet.project.mapLayers().values()}
     assert {"Units", "Contacts and faults", "Attitudes", "Streams", "Sections"} <= names
@@ -184,6 +183,33 @@ def test_a_whole_sheet_is_in_order_and_in_every_format(whole, make_sheet, tmp_pa
     wide = sheet.map.rect().width() * per_mm[0] * across
     assert wide == pytest.approx(area.wide, rel=0.0005)  # 0.1 mm on 200 mm
     del data
+
+
+def test_layers_of_a_pdf_can_be_switched_where_gdal_can_make_them(whole, make_sheet, tmp_path):
+    area, given = whole
+    path = str(tmp_path / "sheet.pdf")
+    sheet = make_sheet(**{**given, "SECTIONS": None, "SECTION_FIELD": None}, PDF=path, DPI=100)
+    assert sheet.result["PAGES"] == 1
+    if not sheet_print.has_layers_in_pdf():
+        pytest.skip("GDAL makes no such layers here")
+    data = gdal.Open(path)
+    assert {"Units", "Attitudes"} <= set((data.GetMetadata("LAYERS") or {}).values())
+    left, across, _, top, _, down = data.GetGeoTransform()
+    dots = 72 if data.GetMetadata().get("DPI") is None else float(data.GetMetadata()["DPI"])
+    x = left + sheet.map.pagePos().x() * dots / 25.4 * across
+    y = top + sheet.map.pagePos().y() * dots / 25.4 * down
+    half = 0.5 * 0.254 * sheet.result["SHEET_SCALE"] / 1000  # half a pixel of 100 dpi
+    assert (x, y) == (pytest.approx(area.x, abs=half), pytest.approx(area.y + area.high, abs=half))
+    del data
+
+
+def test_sections_are_drawn_at_the_maps_scale(whole, make_sheet):
+    _, given = whole
+    sheet = make_sheet(**given)
+    drawn = sheet.layout.itemById("profile 0 map")
+    # 0.1 mm on 200 mm is what was asked for.
+    assert drawn.extent().width() * 1000 / drawn.rect().width() == pytest.approx(sheet.result["SHEET_SCALE"], rel=5e-4)
+    assert sheet.layout.itemById("profile 0 title").text().startswith("Section A")
 
 
 def pixels(image):
@@ -224,12 +250,19 @@ def test_the_explanation_shows_what_is_drawn_and_no_more(whole, make_sheet):
 
 def test_a_unit_has_one_colour_on_map_and_explanation(whole, make_sheet):
     _, given = whole
+    sheet = make_sheet(**given)  # over a relief the map's own fills are thinner and stronger
+    (bands,) = (layer for layer in sheet.project.mapLayers().values() if layer.name().endswith("_units 1"))
+    in_section = bands.renderer().categories()
+    in_section = {category.value(): category.symbol().color().name() for category in in_section}
+    sheet.project.clear()
     sheet = make_sheet(**{**given, "HILLSHADE": False})
     (units,) = (layer for layer in sheet.project.mapLayers().values() if layer.name() == "Units")
     on_map = {category.value(): category.symbol().color().name() for category in units.renderer().categories()}
     for number, code in enumerate(code for code in on_map if code):
         swatch = sheet.layout.itemById(f"unit {number} 0")
         assert swatch.symbol().color().name() == on_map[code]
+        assert in_section.get(code, on_map[code]) == on_map[code]
+    assert len(in_section) > 2
 
 
 # Columns: CRS, x, y, width and height of the ground, units, readings, more inputs.

@@ -1,0 +1,1 @@
+"""Standards and plain files in and out."""
