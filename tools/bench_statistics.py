@@ -78,8 +78,6 @@ def ratios():
             _seconds(lambda: statistics.axial_means(fourfold)) / axial / 4.0,
             "about 1: linear (a tenth as many fit the processor's cache, and take a third of the time)",
         ),
-            "about 1",
-        ),
         (f"net with contours, {COUNT:,} poles, seconds", drawn, "at most 10 s"),
         (
             "Bingham parameters, 10,000 groups, against scipy.stats.chi2.ppf of as many",
