@@ -13,7 +13,7 @@ from .core.heights import UNITS as HEIGHT_UNITS
 from .core.letters import DEFAULT_LETTERS, LETTERS
 from .core.rings import BLANKS, parse_rings
 from .core.symbol_numbers import TOLERANCE
-from .core.words import NORTHS
+from .core.words import NEEDLE_ENDS, NORTHS
 from .entries import (
     ANY,
     ANY_GEOMETRY,
@@ -224,8 +224,8 @@ def flat_tolerance():
 def norths(parent="INPUT", height_help=None, *, checks=False):
     """Everything about north that an algorithm with compass readings asks for; for ``NorthBlock``.
 
-    NORTH, NORTH_FIELD, NORTH_WORDS, GRID_CRS, RING_SET, RING_SET_FIELD, COMPASS_FIELD, RINGS, RING_BLANK, COMPASSES,
-    HEIGHT_NULLS, POINT_HEIGHT_UNIT, UNDERGROUND, the dates, MODEL, DECLINATION,
+    NORTH, NORTH_FIELD, NORTH_WORDS, NEEDLE_END, NEEDLE_END_FIELD, GRID_CRS, RING_SET, RING_SET_FIELD, COMPASS_FIELD,
+    RINGS, RING_BLANK, COMPASSES, HEIGHT_NULLS, POINT_HEIGHT_UNIT, UNDERGROUND, the dates, MODEL, DECLINATION,
     DECLINATION_FIELD, SIGMA_DECLINATION, HEIGHT_FIELD, and the rule that refuses what does not go together.
 
     Parameters
@@ -282,6 +282,23 @@ def norths(parent="INPUT", height_help=None, *, checks=False):
             tr("Your words for the norths"),
             tr("Such as: compass=magnetic;phone=true;sheet=grid"),
             NORTHS,
+            advanced=True,
+        ),
+        choice(
+            "NEEDLE_END",
+            tr("End of the needle that was read"),
+            tr("With the compass held the other way round the south end is read: 180 degrees are added to azimuths."),
+            wording.worded(NEEDLE_ENDS, wording.needle_ends()),
+            default="north",
+            advanced=True,
+        ),
+        column(
+            "NEEDLE_END_FIELD",
+            tr("End of the needle of each row"),
+            tr("Field with north or south. Empty rows go by the choice above. Compass letters of the dip stay."),
+            parent,
+            role="needle",
+            optional=True,
             advanced=True,
         ),
         crs(

@@ -4,6 +4,8 @@ The density of a Bingham distribution is ``exp(sum k_i (x . axis_i)^2)`` with th
 distribution two of the three are equal.
 """
 
+from __future__ import annotations
+
 import math
 from typing import Final
 

@@ -4,6 +4,8 @@
 many groups at once, see `grouped`. Angles are degrees clockwise from the named north; what is not defined is NaN.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from typing import Final
 

@@ -4,6 +4,8 @@ Angles are degrees, azimuths from the one north used throughout. A 1-sigma is th
 across it. What is not defined is NaN.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from typing import Final
 

@@ -4,6 +4,8 @@ Each test gives the probability of so great a difference if there were none: bel
 group has too few readings, or no scatter to hold the difference against.
 """
 
+from __future__ import annotations
+
 import numpy as np
 import numpy.typing as npt
 

@@ -3,6 +3,8 @@
 The density is counted on the sphere itself, so that it is the same whatever the net it is drawn on.
 """
 
+from __future__ import annotations
+
 from typing import Any, Final
 
 import numpy as np

@@ -4,6 +4,8 @@ A domain is a construction: neighbouring readings joined as long as a stated tes
 fits nowhere is said, not hidden.
 """
 
+from __future__ import annotations
+
 import heapq
 from dataclasses import dataclass
 from typing import Final

@@ -4,6 +4,8 @@ A *facing* pole points to the younger side: upward of an upright bed, downward o
 angle between the limbs known; without it there are two answers, of which one is right.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from typing import Final
 

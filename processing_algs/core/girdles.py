@@ -6,6 +6,8 @@ nothing. All functions work on many groups at once, see `grouped`. Angles are de
 not defined is NaN.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from typing import Final
 
@@ -21,6 +23,8 @@ TRIALS: Final = 400
 """Samples of a bootstrap."""
 BOOTSTRAP_FROM: Final = 30
 """Readings from which a bootstrap is worth anything."""
+BOOTSTRAP_TO: Final = 20_000
+"""Readings above which it is left out: it would take minutes to say what the region says."""
 _TOGETHER: Final = 2_000_000
 
 
@@ -137,7 +141,7 @@ def bootstrap_girdles(
     Returns
     -------
     ndarray, shape (groups,)
-        NaN below 30 readings: fewer do not stand for the rock. Units: degrees.
+        NaN below 30 readings, which do not stand for the rock, and above 20,000. Units: degrees.
 
     References
     ----------
@@ -175,7 +179,7 @@ def _bootstrap(
     take = 2 if least else 0
     for index in range(groups):
         own = units[order[edges[index] : edges[index + 1]]]
-        if len(own) < BOOTSTRAP_FROM:
+        if not BOOTSTRAP_FROM <= len(own) <= BOOTSTRAP_TO:
             continue
         products = np.einsum("ij,ik->ijk", own, own).reshape(-1, 9)
         axis = eigen(products.sum(axis=0).reshape(1, 3, 3))[1][0, take]

@@ -4,6 +4,8 @@ Groups are whole numbers 0 to ``groups - 1``, one a reading; a negative one belo
 known (NaN in any part) counts in none. Every function costs the same per reading whatever the number of groups.
 """
 
+from __future__ import annotations
+
 from typing import Final
 
 import numpy as np
@@ -160,6 +162,9 @@ def spread(values: FloatArray, group: IntArray) -> FloatArray:
     ndarray, shape (n, ...)
         NaN for a reading that is in no group.
     """
-    taken = np.asarray(values, dtype=float)[np.maximum(group, 0)]
+    values = np.asarray(values, dtype=float)
+    if len(values) == 1 and not (group < 0).any():
+        return np.broadcast_to(values[0], (len(group), *values.shape[1:]))
+    taken = values[np.maximum(group, 0)]
     inside = (group >= 0).reshape((-1,) + (1,) * (taken.ndim - 1))
     return np.where(inside, taken, np.nan)

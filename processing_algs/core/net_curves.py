@@ -4,6 +4,8 @@ What lies in the hemisphere that is not seen is shown by its opposite end: plane
 north, up; places on a net are right and up, in a circle of radius 1.
 """
 
+from __future__ import annotations
+
 from typing import Final
 
 import numpy as np

@@ -106,6 +106,7 @@ def read_rows(
     rake_means: str | None = None,
     votes: ColumnVotes | None = None,
     letters: str = DEFAULT_LETTERS,
+    turned: BoolArray | None = None,
 ) -> Readings:
     """Read the rows of a table.
 
@@ -145,6 +146,10 @@ def read_rows(
         What the whole text column says; by default what ``text`` says.
     letters : {"NESW", "NESO", "NLSO", "NOSW"}
         The writer's letters of the compass points: English; Spanish, French and Italian; Portuguese; German.
+    turned : ndarray of bool, shape (n,), optional
+        Rows that were read at the south end of the needle: their azimuths are half a circle off, and are turned before
+        they are held against letters, which name sides of the ground and stay. The azimuth given back is the one that
+        was read, what leads to the strike counts from the turned one.
 
     Returns
     -------
@@ -164,7 +169,7 @@ def read_rows(
     check_letters(letters)
     text = text if notation == "text" else None
     columns = {"azimuth": azimuth, "dip": dip, "side": side, "text": text, "rake": rake}
-    reader = Reader(columns, np.asarray(linear, dtype=bool), unit, null_values, over_90, rake_means, letters)
+    reader = Reader(columns, np.asarray(linear, dtype=bool), unit, null_values, over_90, rake_means, letters, turned)
     pitch = _read_rake(reader)
     _read_dip(reader)
     _read_side(reader)

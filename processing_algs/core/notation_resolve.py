@@ -94,14 +94,14 @@ def resolve(reader: Reader, pitch: BoolArray) -> Readings:
 
     overturned = ~problems.rejected & (cells.dip > 90)
     dip = np.where(overturned, 180 - cells.dip, cells.dip)
-    azimuth = wrap360(np.where(lettered, cells.bearing, to_degrees(number, reader.unit)))
+    azimuth = wrap360(np.where(lettered, cells.bearing, to_degrees(number, reader.unit)) + reader.turn)
     azimuth = _resolve_lines(reader, lines, azimuth, dip)
     to_strike = np.where(lines, 0.0, _resolve_planes(reader, lines, pitch, azimuth, dip, lettered))
     to_strike = np.where(overturned, to_strike + 180, to_strike)
     rake = _resolve_rake(reader, pitch, wrap360(azimuth + to_strike), dip)
     good = ~problems.rejected
     return Readings(
-        azimuth=np.where(good, azimuth, np.nan),
+        azimuth=np.where(good, wrap360(azimuth - reader.turn), np.nan),
         to_strike=np.where(good, np.where(to_strike == 360, 0.0, to_strike), np.nan),
         dip=np.where(good, dip, np.nan),
         rake=np.where(good, rake, np.nan),
@@ -138,7 +138,8 @@ def _evidence(reader: Reader) -> tuple[_Evidence, ...]:
     cells = reader.cells
     points = (cells.letter, cells.dip_letter, cells.side)
     letters = reader.letters
-    return (*(_Evidence(toward, True, letters) for toward in points), _Evidence(cells.written, False, letters))
+    written = wrap360(cells.written + reader.turn)  # a dip direction in numbers was read off the same needle
+    return (*(_Evidence(toward, True, letters) for toward in points), _Evidence(written, False, letters))
 
 
 def _contradiction(written: _Evidence, expected: Callable[[int], str], left_hand: BoolArray) -> ValuesOf:

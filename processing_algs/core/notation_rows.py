@@ -149,8 +149,10 @@ class Reader:
         over_90: bool,
         rake_means: str | None,
         letters: str,
+        turned: BoolArray | None = None,
     ) -> None:
         self.columns, self.linear, self.unit = columns, linear, unit
+        self.turn = np.where(np.zeros(len(linear), dtype=bool) if turned is None else turned, 180.0, 0.0)
         self.nulls = frozenset(map(float, null_values))
         self.over_90, self.rake_means, self.letters = over_90, rake_means, letters
         self.n = len(linear)

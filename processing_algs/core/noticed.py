@@ -42,6 +42,7 @@ REJECTS: Final[Mapping[str, bool]] = {
     "no_field": True,
     "no_grid": True,
     "no_such_height": True,
+    "needle_unknown": True,
     "north_unknown": True,
     "old_model": False,
     "outside_area": False,

@@ -263,6 +263,7 @@ def reduce_readings(
     notes = Notes(length)
     kind = read_kind_column(table, say.kind_words, say.kind_default, notes)
     polarity = read_polarity_column(table, say.polarity_words, notes)
+    south, _ = true_north.needle_south(table, say.north, length)
     readings = read_rows(
         say.notation,
         table.get("azimuth"),
@@ -278,6 +279,7 @@ def reduce_readings(
         rake_means=say.rake_means,
         votes=habits.votes,
         letters=say.letters,
+        turned=south,
     )
     notes.add_problems(readings.problems)
     polarity = np.where(readings.overturned, "overturned", polarity)

@@ -5,6 +5,8 @@ on the right for one who looks along the strike; of a vertical fault, the right-
 Angles are degrees, lengths metres.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from typing import Final
 

@@ -5,6 +5,8 @@ turning any of them about changes nothing here that is said of axes. All functio
 `grouped`. Angles are degrees, vectors east, north, up. What is not defined is NaN.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from typing import Final
 

@@ -1,5 +1,7 @@
 """Tail probabilities of the distributions that tests of directions use, on arrays and with numpy alone."""
 
+from __future__ import annotations
+
 import math
 from typing import Final
 

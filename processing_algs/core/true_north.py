@@ -1,7 +1,8 @@
 """From bearings as read to true north: which north each row counts from, its declination and its ring setting.
 
 true = reading + index_err + (D - S): D the declination at place and date, S the ring setting of the compass, both east
-positive; index_err what a check of the compass says must be added to its readings, 0 where there is none.
+positive; index_err what a check of the compass says must be added to its readings, 0 where there is none. Readings off
+the south end of the needle are half a circle more.
 """
 
 from __future__ import annotations
@@ -18,7 +19,7 @@ import numpy.typing as npt
 from pyproj import CRS, Transformer
 
 from . import correction, geomagnetism
-from .angles import FloatArray, wrap360
+from .angles import FloatArray, wrap180, wrap360
 from .blunders import PERHAPS_NULL, DeclinationCheck, Finding, declination_nulls
 from .cells import column_of
 from .dates import SaidDates
@@ -28,10 +29,10 @@ from .norths import own_lonlat
 from .noticed import Notes
 from .places import Places
 from .rings import AS_BEFORE, BEFORE, MOST, REJECT, RUN, Check, RingSettings, SaidOfRings, Setting, compass_keys, settle
-from .words import read_norths
+from .words import read_needle_ends, read_norths
 
 GIVEN, NONE = "given", "none"
-ROLES: Final = ("north", "compass", "ring", "declination", "height", "date")
+ROLES: Final = ("north", "needle", "compass", "ring", "declination", "height", "date")
 """Columns of a table that are read here."""
 
 _ANY_YEAR: Final = 2025.5  # all models that come with the plugin hold then
@@ -50,6 +51,8 @@ class SaidNorth:
         ``magnetic``, ``true`` or ``grid``.
     words : mapping of str to str
         The writer's own words for the norths, from `words.parse_words`.
+    needle : str
+        The end of the needle that was read, one of `words.NEEDLE_ENDS`.
     grid : pyproj.CRS or None
         The grid of the grid readings; None for that of the rows' own places.
     ring_set : float
@@ -71,6 +74,7 @@ class SaidNorth:
 
     north: str = correction.MAGNETIC
     words: Mapping[str, str] = field(default_factory=dict)
+    needle: str = "north"
     grid: CRS | None = None
     ring_set: float = 0.0
     rings: Mapping[str, tuple[Setting, ...]] = field(default_factory=dict)
@@ -129,6 +133,8 @@ class NorthAccount:
         The same rows by where the declination of the check was from.
     needless : int
         Rows with a result that need no north: level planes, upright lines.
+    needle_south : int
+        Rows with a result that were read at the south end of the needle.
     far_area : int
         Rows in a second area of two or three places, far from the rest.
     decl_range : tuple of (float, float) or (None, None)
@@ -149,6 +155,7 @@ class NorthAccount:
     index_errors: Counter[float] = field(default_factory=Counter)
     check_models: Counter[str] = field(default_factory=Counter)
     needless: int = 0
+    needle_south: int = 0
     far_area: int = 0
     decl_range: tuple[float | None, float | None] = (None, None)
     dates: tuple[datetime.date | None, datetime.date | None] = (None, None)
@@ -165,6 +172,7 @@ class NorthAccount:
         self.index_errors.update(other.index_errors)
         self.check_models.update(other.check_models)
         self.needless += other.needless
+        self.needle_south += other.needle_south
         self.far_area += other.far_area
         self.take_declinations(other.decl_range)
         self.take_dates(other.dates)
@@ -240,6 +248,20 @@ def norths_of(table: Table, said: SaidNorth, length: int) -> tuple[npt.NDArray[A
     if cells is None:
         return np.full(length, said.north, dtype=object).astype(str), np.zeros(length, dtype=bool)
     return read_norths(column_of(cells, length), said.words, said.north)
+
+
+def needle_south(table: Table, said: SaidNorth, length: int) -> tuple[Bools, Bools]:
+    """Which rows were read at the south end of the needle.
+
+    Returns
+    -------
+    south, unknown : ndarray of bool, shape (n,)
+        ``unknown``: rows whose word for it is not known.
+    """
+    cells = table.get("needle")
+    if cells is None:
+        return np.full(length, said.needle == "south"), np.zeros(length, dtype=bool)
+    return read_needle_ends(column_of(cells, length), said.needle)
 
 
 def given_declinations(
@@ -336,6 +358,10 @@ def correct(
     norths, unknown = norths_of(table, said, length)
     if unknown.any():
         notes.add_where(unknown & matters, "north_unknown", value=column_of(table["north"], length))
+    south, odd_end = needle_south(table, said, length)
+    if odd_end.any():
+        notes.add_where(odd_end & matters, "needle_unknown", value=column_of(table["needle"], length))
+    azimuth = np.where(south, wrap360(azimuth + 180.0), azimuth)
     magnetic = (norths == correction.MAGNETIC) & ~unknown
     ring = _rings(table, said, habits, magnetic, matters, first_row, notes)
     decl, sigma, source, dates = _declination(table, places, said, habits, magnetic, matters, notes, account)
@@ -351,11 +377,13 @@ def correct(
             notes.add(row, "no_grid", grid="" if grid is None else grid.name)
     good = matters & ~notes.rejected
     account.norths.update(norths[good].tolist())
+    account.needle_south = int((good & south).sum())
     account.needless = int((~matters & ~notes.rejected).sum())
     _count(account, said, magnetic & good, decl, ring, source)
     index_err = np.where(magnetic & bool(said.checks), ring.index_err, np.nan)
     sigma = np.hypot(sigma, ring.sig_index)
     true = wrap360(azimuth + added)
+    added = np.where(south, wrap180(added + 180.0), added)
     return Corrected(true, added, decl, ring.ring, index_err, sigma, ring.source, source, dates, norths, account)
 
 

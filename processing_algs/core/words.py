@@ -27,6 +27,7 @@ LINES = ("lineation", "slickenline", "fold_axis", "other_line")
 KINDS = PLANES + LINES
 POLARITIES = ("upright", "overturned", "unknown")
 NORTHS = ("magnetic", "true", "grid")
+NEEDLE_ENDS = ("north", "south")
 
 KIND_SYNONYMS = {"dyke": "dike", "fold axes": "fold_axis"}
 POLARITY_SYNONYMS = {
@@ -47,6 +48,7 @@ NORTH_SYNONYMS = {
     "g": "grid",
     "grid north": "grid",
 }
+NEEDLE_SYNONYMS = {"n": "north", "north end": "north", "s": "south", "south end": "south"}
 
 # Usual names of the columns of field tables, by what the column holds, in English, Spanish, French, German and
 # Portuguese; compared as `fold` brings them. From common practice. A name stands under one role of those that one
@@ -121,6 +123,7 @@ COLUMN_NAMES: Final[dict[str, tuple[str, ...]]] = {
     "line_type": ("type", "line_type", "tipo", "kind"),
     "longitude": ("longitude", "lon", "long", "lng", "longitud", "laengengrad", "lon_dd", "lon_dms"),
     "name": ("name", "id", "label", "nombre", "nom", "nome", "bezeichnung"),
+    "needle": ("needle", "needle_end", "end_of_needle", "extremo_aguja", "aguja", "aiguille", "nadel", "agulha"),
     "north": ("north", "north_ref", "norte", "nord", "azimuth_north"),
     "northing": ("northing", "y", "utm_n", "utm_north", "y_coord", "coord_y", "norte_utm", "hochwert", "nordwert"),
     "place": ("place", "coordinates", "coordenadas", "coordonnees", "koordinaten", "lat_lon", "position"),
@@ -356,6 +359,25 @@ def read_polarities(values: Iterable[Any], words: Mapping[str, str]) -> tuple[ND
         Cells whose word is not known.
     """
     return read_words(values, _names(POLARITIES, POLARITY_SYNONYMS), words, "unknown", "unknown")
+
+
+def read_needle_ends(values: Iterable[Any], default: str) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
+    """Read at which end of the needle each azimuth was read.
+
+    Parameters
+    ----------
+    values : iterable, shape (n,)
+        Cells: north or south, or their initials.
+    default : str
+        One of `NEEDLE_ENDS`: for empty cells.
+
+    Returns
+    -------
+    south, unknown : ndarray of bool, shape (n,)
+        Rows read at the south end, and cells whose word is not known (code ``needle_unknown``).
+    """
+    found, unknown = read_words(values, _names(NEEDLE_ENDS, NEEDLE_SYNONYMS), {}, default, "")
+    return np.asarray(found == "south", dtype=bool), unknown
 
 
 def read_norths(

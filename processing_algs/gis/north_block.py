@@ -46,6 +46,7 @@ def said_north(said):
     return SaidNorth(
         north=said.NORTH,
         words=said.NORTH_WORDS,
+        needle=said.NEEDLE_END,
         grid=None if said.GRID_CRS is None else to_pyproj(said.GRID_CRS),
         ring_set=said.RING_SET,
         rings=said.RINGS,
@@ -63,6 +64,7 @@ def north_roles(said):
     """Fields of the columns about north, by role; None where the user named none."""
     return {
         "north": said.NORTH_FIELD,
+        "needle": said.NEEDLE_END_FIELD,
         "compass": said.COMPASS_FIELD if "COMPASS_FIELD" in said else None,
         "ring": said.RING_SET_FIELD,
         "declination": said.DECLINATION_FIELD,

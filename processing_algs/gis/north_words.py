@@ -99,6 +99,8 @@ def north_line(north, grid_name=""):
             for error, count in sorted(north.index_errors.items())
         )
         parts.append(tr("added for the compass: {added}").format(added=added))
+    if north.needle_south:
+        parts.append(tr("read at the south end of the needle, 180° added: {count}").format(count=north.needle_south))
     return ". ".join(parts) + "."
 
 
@@ -134,6 +136,8 @@ def north_table(report, north, grid_name, dates):
         )
         rows.append((tr("added for the check of the compass"), added))
         rows.append((tr("declination of the checks"), counted(north.check_models)))
+    if north.needle_south:
+        rows.append((tr("read at the south end of the needle, 180° added"), str(north.needle_south)))
     if north.norths[GRID]:
         rows.append((tr("grid of the grid readings"), grid_name))
     report.table([tr("what"), tr("value")], rows)
@@ -193,6 +197,18 @@ def methods_of_north(north, grid_name, dates):
         parts.append(
             tr("{count} readings were counted from the north of the grid {grid}.").format(
                 count=north.norths[GRID], grid=grid_name
+            )
+        )
+    return [*parts, *_ends(north)]
+
+
+def _ends(north):
+    """Sentences about readings for which the end of the needle, or no needle at all, mattered."""
+    parts = []
+    if north.needle_south:
+        parts.append(
+            tr("{count} readings were taken at the south end of the needle; 180° was added.").format(
+                count=north.needle_south
             )
         )
     if north.needless:

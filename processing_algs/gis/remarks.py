@@ -116,6 +116,7 @@ def sentences():
             "in RING_BLANK, or state it in RINGS."
         ),
         "height_range": tr("Height {value} is no height on land in metres; {used} was used."),
+        "needle_unknown": tr('The end of the needle "{value}" is not known as north or south.'),
         "north_unknown": tr('The north "{value}" is not known as magnetic, true or grid.'),
         "no_grid": tr("{grid} has no grid north here. Which grid was the azimuth counted from? Say so in GRID_CRS."),
         "grade_cut": tr("After {value} m the DEM has no height; the line ends there."),
@@ -127,6 +128,10 @@ def sentences():
         "sun_down": tr("The sun is below the horizon ({value})."),
         "sun_high": tr("The sun stands {value} degrees high; over 60 its azimuth is hard to read."),
         "sun_low": tr("The sun stands {value} degrees high; below 5 it is hardly sighted over a level horizon."),
+        "height_open": tr(
+            "The object is {value} m high, but how well that is known is not: a sight one sigma off meets no ground."
+        ),
+        "top_below": tr("The top lies below the foot: the height is {value} m."),
         "sun_word": tr('"{value}" is not known: a side of the sun is centre, left or right, a shadow yes or no.'),
         "sun_years": tr("The sun's place is known from 1900 to 2100, not in {value}."),
         "time_skipped": tr('The time "{value}" did not exist that day: the clocks were put forward.'),

@@ -27,6 +27,11 @@ def norths():
     }
 
 
+def needle_ends():
+    """Words for the ends of the needle."""
+    return {"north": tr("north end"), "south": tr("south end")}
+
+
 def date_orders():
     """Words for the orders of numeric dates."""
     return {

@@ -8,6 +8,7 @@ from qgis.core import Qgis, QgsGeometry, QgsPoint
 from ..base import AgonicAlgorithm
 from ..core import rays
 from ..core.bearings import read_vertical_angles
+from ..core.grades import object_height
 from ..core.norths import from_local
 from ..drawing.sight_layers import style_rays, style_sighted
 from ..gis.columns import numbers
@@ -18,6 +19,7 @@ from ..gis.north_block import NorthBlock
 from ..gis.places import Locator
 from ..gis.point_rows import PLACE_SIGMA, note_off_ground, station_sigma
 from ..gis.remarks import Notes, Tally
+from ..gis.schema import NOTICED
 from ..gis.sight_columns import BearingReader
 from ..gis.sight_ground import SightGround
 from ..parameters import POINTS, bearing_notation, column, dem, height_unit, layer, norths, number, sink
@@ -47,10 +49,8 @@ FIELDS = [
     "decl_from",
     "read_date",
     "method",
-    "status",
-    "code",
-    "remark",
 ]
+TOP_FIELDS = ["top_ang", "obj_height", "sig_height"]
 CHUNK = 2000  # sights; at this size a cancel acts within a second
 VERTEX = 500.0  # metres between the vertices of a drawn ray, which bends a little
 NEAR = 2.0  # cells
@@ -79,7 +79,9 @@ class SightToTerrain(AgonicAlgorithm):
             "of curvature and refraction in the height, all in metres.\n\n"
             "A sight that leaves the DEM or the longest range without a hit is rejected as no_hit; one that passes "
             "over ground without heights, as dem_gap, since it may have met it there. Rejected rows have no geometry, "
-            "so that no plane is laid through them."
+            "so that no plane is laid through them.\n\n"
+            "With a second vertical angle, to the top of a cliff, a bench or a dump whose foot was sighted, obj_height is its "
+            "height and sig_height the 1-sigma of it."
         )
 
     # -- parameters ---------------------------------------------------------------------------------------------------
@@ -98,6 +100,14 @@ class SightToTerrain(AgonicAlgorithm):
                 "ANGLE_FIELD", tr("Vertical angle"), tr("As read with the clinometer of the compass."), role="slope"
             ),
             angle_means(tr("What the vertical angle is (choose one)"), ""),
+            column(
+                "TOP_ANGLE_FIELD",
+                tr("Vertical angle to the top"),
+                tr(
+                    "Of an object whose foot the vertical angle is of; counted in the same. Empty: no height is wanted."
+                ),
+                optional=True,
+            ),
             *dem(tr("Heights of the ground that the sights meet.")),
             height_unit(),
             *norths(height_help=tr("Height of the ground at the station; where it is empty, that of the DEM.")),
@@ -158,13 +168,14 @@ class SightToTerrain(AgonicAlgorithm):
         if not run.is_cancelled:
             north.refuse_undated()
         tops, tally = SightGround(ground), Tally()
+        fields = [*FIELDS, *(TOP_FIELDS if said.TOP_ANGLE_FIELD else ()), *NOTICED]
         with ExitStack() as outputs:
             kind = Qgis.WkbType.PointZ
-            points = outputs.enter_context(run.output(said.OUTPUT, source, FIELDS, geometry=kind, tally=tally))
+            points = outputs.enter_context(run.output(said.OUTPUT, source, fields, geometry=kind, tally=tally))
             lines = None
             if said.RAYS:
                 kind = Qgis.WkbType.LineStringZ
-                lines = outputs.enter_context(run.output(said.RAYS, source, FIELDS, geometry=kind))
+                lines = outputs.enter_context(run.output(said.RAYS, source, fields, geometry=kind))
             for chunk in run.chunks(source, start=5.0, size=CHUNK):
                 notes = Notes(len(chunk))
                 columns, sights = self._sights(chunk, locator, north, reader, (ground, tops), said, notes)
@@ -184,7 +195,8 @@ class SightToTerrain(AgonicAlgorithm):
         count, places = len(chunk), locator.places(chunk)
         ground, tops = grounds
         azimuth = reader.read(chunk, said.BEARING_FIELD, notes)
-        elevation = self._elevation(chunk, said, notes)
+        elevation = self._elevation(chunk, said.ANGLE_FIELD, said, notes)
+        top = self._elevation(chunk, said.TOP_ANGLE_FIELD, said, notes, needed=False) if said.TOP_ANGLE_FIELD else None
         notes.add_where(np.isnan(places.lon) & ~notes.rejected, "no_position", rejects=True)
         eye = self._eye(chunk, places, ground, north, said, notes)
         corrected = north.correct(chunk, places, azimuth, ~notes.rejected, notes)
@@ -229,13 +241,14 @@ class SightToTerrain(AgonicAlgorithm):
             "read_date": notes.kept(corrected.read_date),
             "method": notes.kept(["sighting"] * count),
         }
+        if said.TOP_ANGLE_FIELD:
+            columns |= _height(top * gone, reach, elevation, (low * gone, high * gone), sigma, notes)
         return columns, (places, corrected.true, eye, elevation, reach, end, bend)
 
     @staticmethod
-    def _elevation(chunk, said, notes):
-        """Elevation angles, NaN in rows that are rejected for them."""
-        field, means = said.ANGLE_FIELD, said.ANGLE_MEANS
-        return read_vertical_angles(chunk.column(field), means, notes, needed=True)
+    def _elevation(chunk, field, said, notes, *, needed=True):
+        """Elevation angles, NaN in rows that are rejected for them, and where none is needed."""
+        return read_vertical_angles(chunk.column(field), said.ANGLE_MEANS, notes, needed=needed, rejects=needed)
 
     @staticmethod
     def _eye(chunk, places, dem, north, said, notes):
@@ -268,6 +281,16 @@ class SightToTerrain(AgonicAlgorithm):
         near = np.zeros(len(how), dtype=bool)
         near[hit] = reach[hit] < NEAR * dem.cell_size(places.lon[hit], places.lat[hit])
         notes.add_where(near, "near_hit", rejects=False, value=np.round(reach))
+
+
+def _height(top, reach, foot, ends, sigma, notes):
+    """Columns about the height of what was sighted at its foot and its top."""
+    low, high = ends
+    height, sigmas = object_height(reach, foot, top, sigma_angle=sigma, distance_low=low, distance_high=high)
+    known = np.isfinite(height) & ~notes.rejected
+    notes.add_where(known & (height < 0.0), "top_below", rejects=False, value=np.round(height, 1))
+    notes.add_where(known & np.isinf(sigmas), "height_open", rejects=False, value=np.round(height, 1))
+    return {"top_ang": top, "obj_height": height, "sig_height": np.where(np.isinf(sigmas), np.nan, sigmas)}
 
 
 def _points(shapes, sights):
