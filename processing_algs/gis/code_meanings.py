@@ -216,6 +216,7 @@ def code_meanings():
         "point_unknown": Code(REJECTS, tr("Add the known point, or correct its name.")),
         "points_left_out": Code(WARNS, tr("Give these points a place and a height.")),
         "polarity_unknown": Code(WARNS, tr("Say what the word means in POLARITY_WORDS.")),
+        "quadrant_letters": Code(OF_RUN, tr("Put letters and numbers together into one text, such as N45W, and read that.")),
         "quadrant_range": Code(REJECTS, tr("Correct the bearing: the angle in a quadrant is 0 to 90.")),
         "quadrants_as_azimuths": Code(OF_RUN, tr("If they are quadrant bearings, write them with their letters.")),
         "quality_unreadable": Code(WARNS, tr("Write the quality as degrees.")),

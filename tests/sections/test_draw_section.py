@@ -185,7 +185,7 @@ def test_the_figure_says_scale_exaggeration_and_rule(draw, tmp_path):
     assert "carried along a fold axis that trends 020 and plunges 10 degrees" in said
     assert "not exaggerated" in said
     assert "Section A–A′" in said
-    assert "Drawn toward 090° E; 2\u2009000 m along the ground" in said
+    assert "Drawn toward 090° E from true north; 2\u2009000 m along the ground" in said
 
 
 def layout_text(package):
