@@ -18,6 +18,7 @@ from qgis.core import (
 from .destinations import IN_MEMORY
 from .formats import own_columns, refuse_unfit, renamed_fields
 from .i18n import tr
+from .loaded import name_loaded, source_name
 from .placing import Placing
 from .proof import prove
 from .server import Staged, is_server, put_in_place
@@ -118,6 +119,7 @@ class Outputs:
         # A GeoPackage would build its spatial index while it is closed, for seconds, even when the run is cancelled.
         options = ["SPATIAL_INDEX=NO"] if is_geopackage(given) else []
         sink, written = self._open(name, parameters, fields, wkb_type, crs, options, self.readable)
+        self._name(name, written)
         if not in_file:
             return sink, written, None
         path, _ = layer_file(written)
@@ -136,6 +138,7 @@ class Outputs:
         parameters[name] = _with_sink(parameters[name], table.sink)
         sink, written = self._open(name, parameters, fields, wkb_type, crs, [], table.without_secrets)
         self._tables.append(table)
+        self._name(name, written)
         self._loaded_as(written, table.loaded)
         return sink, table.destination, table
 
@@ -256,6 +259,14 @@ class Outputs:
             ) from error
         self._folders.append(Path(folder))
         return self._folders[-1]
+
+    def _name(self, key, written):
+        """Name an output after input and tool where it will be loaded."""
+        if self._context.willLoadLayerOnCompletion(written):
+            label = self._algorithm.parameterDefinition(key).description()
+            details = self._context.layerToLoadOnCompletionDetails(written)
+            source = source_name(self._algorithm, self._parameters, self._context)
+            name_loaded(details, label, self._algorithm.displayName(), source)
 
     def _loaded_as(self, written, destination):
         """Have QGIS load a layer from its real place."""
