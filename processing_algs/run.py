@@ -186,6 +186,10 @@ class Run:
         if path:
             self.results[file.key] = path
 
+    def provenance(self, folder):
+        """How the outputs are made, for one in a folder. Dict."""
+        return self._algorithm.run_outputs.provenance.record(folder)
+
     def method(self, sentence):
         """Have a sentence for a methods section kept with the outputs."""
         self._algorithm.run_outputs.provenance.methods.append(sentence)
