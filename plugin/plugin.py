@@ -5,6 +5,7 @@ from pathlib import Path
 from qgis.core import QgsApplication
 from qgis.PyQt.QtCore import QCoreApplication, QLocale, QTranslator
 
+from ..processing_algs.base import AgonicAlgorithm
 from ..processing_algs.gis.crs import find_proj_data
 from ..processing_algs.provider import AgonicProvider
 from .expressions import Functions
@@ -41,17 +42,20 @@ class AgonicPlugin:
 
     def initGui(self):
         """Give the algorithms to Processing and put the tools under Plugins > Agonic."""
+        from .after_run import AfterRun  # noqa: PLC0415  (as what follows)
         from .menu import Menu  # noqa: PLC0415  (as what follows)
         from .widgets import Widgets  # noqa: PLC0415  (qgis.gui is for windows alone)
 
         self.widgets = Widgets()
         self.widgets.register()  # first: an algorithm asks which there are when it is made
         self.initProcessing()
+        AgonicAlgorithm.after_run = AfterRun(self.iface)
         self.menu = Menu(self.iface)
         self.menu.fill(self.provider)
 
     def unload(self):
         """Take away all that was added."""
+        AgonicAlgorithm.after_run = None
         if self.menu is not None:
             self.menu.remove()
             self.menu = None

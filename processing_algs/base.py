@@ -8,6 +8,7 @@ from qgis.core import (
     Qgis,
     QgsProcessingAlgorithm,
     QgsProcessingException,
+    QgsProcessingMultiStepFeedback,
     QgsProcessingOutputNumber,
     QgsProperty,
     QgsVariantUtils,
@@ -20,8 +21,10 @@ from .gis.crs import transform_settings
 from .gis.destinations import destination_refusal
 from .gis.faults import faults_told
 from .gis.i18n import tr
+from .gis.loaded import refresh
 from .gis.manual import manual_url
 from .gis.outputs import Outputs
+from .gis.provenance import provenance_of
 from .gis.sinks import given_destination
 from .gis.tags import tags_of
 from .run import DONE, READ, REJECTED, WARNED, Run
@@ -36,12 +39,14 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
 
     ID = ""
     GROUP = ""  # id of the group: the folder the module lies in
+    after_run = None  # told title, counts and results after each run; the window sets it
     FIRST = ()  # keys that a dialog shows at once, nine at most; none: all entries that are not called advanced
 
     def __init__(self):
         super().__init__()
         self._heard = None  # what was said and made ready, between preparation and run
         self.run_outputs = None  # of the run
+        self._done = {}  # results, between the run and what follows in the main thread
 
     def name(self):
         """Id of the algorithm, never renamed."""
@@ -102,6 +107,8 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         for entry in self.parameters():
             if entry.make:
                 definition = entry.definition()
+                if entry.key == "REPORT":  # the list of results names entries by their labels alone
+                    definition.setDescription(f"{definition.description()}: {self.displayName()}")
                 if self.FIRST and entry.key not in self.FIRST and not definition.isDestination():
                     definition.setFlags(definition.flags() | Qgis.ProcessingParameterFlag.Advanced)
                 self.addParameter(definition)
@@ -196,7 +203,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             raise QgsProcessingException(message)
         with faults_told(), transform_settings(context.transformContext()):
             said = self.said(parameters, context)
-            self._heard = said, self.ready(said)
+            self._heard = said, self.ready(said), provenance_of(self, parameters, context)
         return True
 
     def processAlgorithm(self, parameters, context, feedback):
@@ -210,7 +217,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         self.run_outputs = Outputs(self, parameters, context, feedback)
         try:
             with faults_told(), transform_settings(context.transformContext()):
-                (said, ready), self._heard = self._heard, None
+                (said, ready, self.run_outputs.provenance), self._heard = self._heard, None
                 run = Run(self, parameters, context, feedback, ready)
                 results = {**(self.work(said, run) or {}), **run.results}
                 if feedback.isCanceled():
@@ -219,6 +226,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
                 self.run_outputs.commit()
                 for definition in self.destinationParameterDefinitions():
                     results.setdefault(definition.name(), None)
+                self._done = results
         except QgsProcessingException as error:
             raise QgsProcessingException(self.run_outputs.readable(str(error))) from error
         finally:
@@ -226,8 +234,12 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             self.run_outputs = self._heard = None  # they hold the layers that were given, which would outlive QGIS
         return results
 
-    def postProcessAlgorithm(self, context, feedback):  # noqa: ARG002
-        """Nothing is left to be done: the outputs are in their places."""
+    def postProcessAlgorithm(self, context, feedback):
+        """Have loaded layers show what was written, and tell the window; the outputs are in their places already."""
+        results, self._done = self._done, {}
+        refresh(context.project(), [place for place in results.values() if isinstance(place, str)])
+        if AgonicAlgorithm.after_run and all(key in results for key in COUNTS) and not is_part(feedback):
+            AgonicAlgorithm.after_run(self.displayName(), {key: results[key] for key in COUNTS}, results)
         return {}
 
     # -- checks before the run ----------------------------------------------------------------------------------------
@@ -348,6 +360,14 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
                         key=definition.name(), name=name, names=", ".join(names)
                     )
         return None
+
+
+COUNTS = (DONE, WARNED, REJECTED)
+
+
+def is_part(feedback):
+    """Whether a run is a step of a model or a row of a batch, which say themselves what was done."""
+    return isinstance(feedback, QgsProcessingMultiStepFeedback)
 
 
 GEOMETRIES = {

@@ -647,7 +647,7 @@ def file(key, label, help, filters, *, optional=False, create=True, advanced=Fal
 
 def report(help, *, key="REPORT", label=None):  # noqa: A002
     """Declare the report, an HTML page written where it is asked for; reads itself as a :class:`Destination`."""
-    return file(key, label or tr("Report"), help, tr("HTML files (*.html)"), optional=True, create=False)
+    return file(key, label or tr("Report"), help, tr("HTML files (*.html)"), optional=True, create=True)
 
 
 def folder(key, label, help, *, optional=False, create=True, advanced=False):  # noqa: A002

@@ -101,20 +101,37 @@ def arcs(x: npt.ArrayLike, y: npt.ArrayLike, dip: npt.ArrayLike, bottom: float, 
     Returns
     -------
     Arcs
-        Beyond the first and the last dip beds go on straight. A dip that lies beyond an arc of its neighbours, as may
-        be in steep relief beside a steep dip, is left out.
+        Beyond the first and the last dip beds go on straight. Where arcs between two dips would sweep over a third,
+        beds kink instead; a dip that lies beyond a kink of its neighbours too, as may be in steep relief, is left out.
     """
     px, py, dips = np.asarray(x, dtype=float), np.asarray(y, dtype=float), unwound(dip)
     used = np.arange(len(dips))
+    kinked: set[tuple[int, int]] = set()
     while True:
-        found = _through(px[used], py[used], dips[used], bottom, top)
-        off = np.flatnonzero(found.fine.domain(px[used], py[used]) != found.at)
+        forced = np.array([(int(one), int(two)) in kinked for one, two in zip(used[:-1], used[1:])], dtype=bool)
+        found = _through(px[used], py[used], dips[used], forced, bottom, top)
+        there = found.fine.domain(px[used], py[used])
+        off = np.flatnonzero(there != found.at)
         if not len(off) or len(used) < 3:
             return Arcs(found.fine, found.centre, found.kinked, found.at, used)
-        used = np.delete(used, off[0])
+        # A fan that sweeps over another dip is no arc that the beds can follow: they kink there instead.
+        gaps = [_gap(int(there[one]), found.at, int(one)) for one in off]
+        arcs_there = [gap for gap in gaps if not found.kinked[gap]]
+        if arcs_there:
+            kinked.add((int(used[arcs_there[0]]), int(used[arcs_there[0] + 1])))
+        else:
+            used = np.delete(used, off[0])
 
 
-def _through(px: FloatArray, py: FloatArray, dips: FloatArray, bottom: float, top: float) -> Arcs:
+def _gap(domain: int, at: IntArray, dip: int) -> int:
+    """Gap between two dips to which a domain belongs, seen from another dip."""
+    before = at <= domain if domain < at[dip] else at < domain
+    return int(np.clip(np.count_nonzero(before) - 1, 0, len(at) - 2))
+
+
+def _through(
+    px: FloatArray, py: FloatArray, dips: FloatArray, forced: npt.NDArray[np.bool_], bottom: float, top: float
+) -> Arcs:
     """Arcs through dips, whether or not each of them lies in its own domain in the end."""
     count = len(dips)
     sides: list[float] = [float(dips[0])]
@@ -127,7 +144,8 @@ def _through(px: FloatArray, py: FloatArray, dips: FloatArray, bottom: float, to
                 px[number], py[number], dips[number], px[number + 1], py[number + 1], dips[number + 1]
             )
             found = _fan(cx, cy, px[number : number + 2], py[number : number + 2], float(dips[number]), turn)
-            if np.isfinite(cx) and radius1 * radius2 > 0.0 and abs(turn) < 180.0 and found is not None:
+            fits = np.isfinite(cx) and radius1 * radius2 > 0.0 and abs(turn) < 180.0
+            if fits and found is not None and not forced[number]:
                 centre[number] = cx, cy
                 sides += found[0]
                 borders += found[1]

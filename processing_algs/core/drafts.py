@@ -248,8 +248,10 @@ class _Draftsman:
         for first, second in contradictions(place[:, 0], place[:, 1], dip, group, _SAME, 2.0 * self.of.angle):
             x, z = spot[first]
             self.out.tell("contradict", x, z, one=round(float(dip[first])), two=round(float(dip[second])))
+        # Interpolated dips are not followed far above the ground, where no reading is near.
+        top = self._eroded if self.of.construction != "between" else self.of.top
         corners = plane.back(
-            np.array([[x, z] for x in (leg.start, leg.start + leg.length) for z in (self.of.bottom, self._eroded)])
+            np.array([[x, z] for x in (leg.start, leg.start + leg.length) for z in (self.of.bottom, top)])
         )
         box = _box(np.concatenate([corners, place]))
         if self.of.construction == "between":

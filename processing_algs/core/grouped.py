@@ -14,6 +14,7 @@ import numpy.typing as npt
 from .angles import FloatArray
 
 IntArray = npt.NDArray[np.int64]
+_BLOCK: Final = 32_768
 # The six different parts of a symmetric 3 x 3 tensor.
 PAIRS: Final = ((0, 0), (0, 1), (0, 2), (1, 1), (1, 2), (2, 2))
 
@@ -32,9 +33,14 @@ def unit_vectors(vectors: npt.ArrayLike) -> FloatArray:
         NaN in all parts where there is no length or a part is missing.
     """
     vectors = np.asarray(vectors, dtype=float).reshape(-1, 3)
-    length = np.sqrt(np.einsum("ij,ij->i", vectors, vectors))
-    length[~(length > 0.0) | np.isinf(length)] = np.nan
-    return np.asarray(vectors / length[:, np.newaxis])
+    found = np.empty_like(vectors)
+    # In blocks that stay in the processor's cache.
+    for start in range(0, len(vectors), _BLOCK):
+        block = vectors[start : start + _BLOCK]
+        length = np.sqrt(np.einsum("ij,ij->i", block, block))
+        length[~(length > 0.0) | np.isinf(length)] = np.nan
+        np.divide(block, length[:, np.newaxis], out=found[start : start + _BLOCK])
+    return found
 
 
 def members(vectors: FloatArray, group: npt.ArrayLike | None) -> IntArray:

@@ -17,27 +17,24 @@ from qgis.core import (
     QgsRendererCategory,
     QgsSvgMarkerSymbolLayer,
     QgsSymbolLayer,
-    QgsTextFormat,
     QgsVariantUtils,
     QgsVectorLayer,
     QgsVectorLayerSimpleLabeling,
 )
-from qgis.PyQt.QtGui import QColor, QFont
+from qgis.PyQt.QtGui import QColor
 
 from ..core.errors import FieldDataError
+from .ink import number_ink
 from .literal import literal
 from .names import symbol_names
 from .symbols import NO_READING, OTHER, SYMBOLS, Sizes, reach_mm, side_mm, svg
+from .type import Look
 
 BLACK = "#000000"
 # QGIS puts the marker's fill colour here, so that the user may choose another, and a selected symbol shows.
 PAINT = f"param(fill) {BLACK}"
 LABEL_PT = 6.5
-# Not every machine has the standard's Helvetica; QGIS takes the first of these that is there.
-LABEL_FONTS = ("Helvetica", "Arial", "Liberation Sans", "DejaVu Sans")
-# Room that one digit takes, and half the height of a digit, as parts of the text size: sans faces are nearly alike.
-DIGIT_WIDTH, DIGIT_HALF_HEIGHT = 0.6, 0.37
-MM_PER_PT = 25.4 / 72
+LABEL = Look(LABEL_PT)
 # Between the symbol and its number. Units: mm.
 LABEL_GAP_MM = 0.4
 
@@ -262,19 +259,21 @@ def _label_settings(fields, present, size, printed):
     turned_right = f'if("symbol" IN ({_quoted([s for s in present if s.follows == "strike"])}), 90, 0)'
     # QGIS does not turn a label's offset with the map.
     toward = f"radians({page_azimuth_expression(azimuth)} + {turned_right} + coalesce(@map_rotation, 0))"
-    em = LABEL_PT * MM_PER_PT
-    width = f'{em * DIGIT_WIDTH / 2:.3f} * length("label")'
+    ink = number_ink(LABEL)
+    half = f'({ink.digit / 2:.3f} + {ink.more / 2:.3f} * (length("label") - 1))'
     distance = (
         f"{_reach_expression(present, size)} + {LABEL_GAP_MM}"
-        f" + {width} * abs(sin(@t)) + {em * DIGIT_HALF_HEIGHT:.3f} * abs(cos(@t))"
+        f" + {half} * abs(sin(@t)) + {ink.height / 2:.3f} * abs(cos(@t))"
     )
-    offset = f"with_variable('t', {toward}, with_variable('d', {distance}, array(@d * sin(@t), -@d * cos(@t))))"
+    # The label's own middle goes where the middle of its ink comes to lie right.
+    place = f"array(@d * sin(@t), {ink.rise:.3f} - @d * cos(@t))"
+    offset = f"with_variable('t', {toward}, with_variable('d', {distance}, {place}))"
 
     settings = QgsPalLayerSettings()
     settings.isExpression = True
     shown = f"({printed}) AND " if printed else ""
     settings.fieldName = f'CASE WHEN {shown}{_turned_expression(fields, present)} THEN "label" END'
-    settings.setFormat(_text_format())
+    settings.setFormat(LABEL.text_format(BLACK))
     settings.placement = Qgis.LabelPlacement.OverPoint
     settings.pointSettings().setQuadrant(Qgis.LabelQuadrantPosition.Over)
     settings.offsetUnits = Qgis.RenderUnit.Millimeters
@@ -285,13 +284,3 @@ def _label_settings(fields, present, size, printed):
     settings.placementSettings().setOverlapHandling(Qgis.LabelOverlapHandling.AllowOverlapAtNoCost)
     settings.obstacleSettings().setIsObstacle(False)
     return settings
-
-
-def _text_format():
-    text = QgsTextFormat()
-    text.setFont(QFont(LABEL_FONTS[0]))
-    text.setFamilies(list(LABEL_FONTS))
-    text.setSize(LABEL_PT)
-    text.setSizeUnit(Qgis.RenderUnit.Points)
-    text.setColor(QColor(BLACK))
-    return text

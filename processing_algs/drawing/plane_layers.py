@@ -18,7 +18,8 @@ from qgis.core import (
 from qgis.PyQt.QtGui import QColor, QFont
 
 from ..gis.i18n import tr
-from .layer_style import LABEL_FONTS, style_attitudes
+from .layer_style import style_attitudes
+from .type import SANS
 
 BLACK, WHITE, GREY = "#000000", "#ffffff", "#6b6b6b"
 LABEL_PT = 6.5
@@ -114,8 +115,8 @@ def _line(width, dashes=None, color=BLACK):
 
 def _label(layer, expression, placement):
     text = QgsTextFormat()
-    text.setFont(QFont(LABEL_FONTS[0]))
-    text.setFamilies(list(LABEL_FONTS))
+    text.setFont(QFont(SANS[0]))
+    text.setFamilies(list(SANS))
     text.setSize(LABEL_PT)
     text.setSizeUnit(Qgis.RenderUnit.Points)
     text.setColor(QColor(BLACK))

@@ -1,11 +1,12 @@
 """The sheet of drawn sections: a print layout with one page for each, made of live layers, and its export."""
 
 import shutil
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from math import ceil
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+import numpy as np
 from qgis.core import (
     Qgis,
     QgsBasicNumericFormat,
@@ -14,17 +15,20 @@ from qgis.core import (
     QgsLayoutItemLegend,
     QgsLayoutItemMap,
     QgsLayoutItemPage,
+    QgsLayoutItemPolyline,
     QgsLayoutItemScaleBar,
     QgsLayoutPoint,
     QgsLayoutSize,
     QgsLegendRenderer,
     QgsLegendSettings,
     QgsLegendStyle,
+    QgsLineSymbol,
     QgsPrintLayout,
     QgsProcessingException,
     QgsRectangle,
 )
-from qgis.PyQt.QtCore import QSizeF
+from qgis.PyQt.QtCore import QPointF, QSizeF, Qt
+from qgis.PyQt.QtGui import QPolygonF
 
 from ..gis.i18n import tr
 from ..gis.section_lines import section_space
@@ -38,6 +42,8 @@ NARROWEST = 190.0  # page that still holds notes and legend side by side. Units:
 TITLE, SUBTITLE = Look(15.0, bold=True, families=SERIF), Look(9.0, italic=True, families=SERIF)
 NOTE, HEADING, ENTRY = Look(7.0), Look(8.0, bold=True, families=SERIF), Look(7.5)
 NOTES_WIDE = 92.0
+INDEX_MM = 34.0, 20.0  # of the small map of all sections
+ARROW_MM = 4.0  # room of its arrow
 BAR_MM = 60.0  # length of the scale bar, at most
 DPI = 300
 
@@ -57,6 +63,9 @@ class Page:
         Top first.
     legend : list of (QgsMapLayer, str)
         Layers explained, and what to call them.
+    index : list of (ndarray of shape (n, 2), bool, tuple of str)
+        All sections of the run seen from above, metres east and north; whether it is the one of this page; the letters
+        of its ends.
     """
 
     title: str
@@ -65,6 +74,7 @@ class Page:
     box: tuple
     layers: list
     legend: list
+    index: list = field(default_factory=list)
 
 
 def make_layout(project, name, pages, scale):
@@ -98,7 +108,7 @@ def _lay_out(layout, number, page, scale):
     left, bottom, right, top = page.box
     wide, high = (right - left) * 1000.0 / scale, (top - bottom) * 1000.0 / scale
     page_wide = max(wide + 2 * MARGIN, NARROWEST)
-    titles = MARGIN + 14.0
+    titles = MARGIN + (INDEX_MM[1] if page.index else 14.0)
     legend = _legend(layout, page, page_wide - 2 * MARGIN - NOTES_WIDE - GAP)
     legend_size = _size(legend)
     notes_high = 5.0 + 3.2 * (page.notes.count("\n") + 1 + _wrapped(page.notes))
@@ -129,10 +139,48 @@ def _lay_out(layout, number, page, scale):
     place(picture, (page_wide - wide) / 2.0, titles, wide, high)
     picture.setExtent(QgsRectangle(left, bottom, right, top))
 
+    _place_index(layout, page.index, place, page_wide - MARGIN - INDEX_MM[0])
     place(_scale_bar(layout, picture, scale), MARGIN, below, 80.0, 10.0)
     place(_label(layout, page.notes, NOTE), MARGIN, below + 12.0, NOTES_WIDE, notes_high)
     legend.setLinkedMap(picture)
     place(legend, MARGIN + NOTES_WIDE + GAP, below, legend_size.width(), legend_size.height())
+
+
+def _place_index(layout, index, place, left):
+    """Place a small map of all sections in the upper corner, that of the page heavier, with an arrow to true north."""
+    if not index:
+        return
+    points = np.concatenate([line for line, _, _ in index])
+    low, high = points.min(axis=0), points.max(axis=0)
+    wide, tall = INDEX_MM
+    room = np.array([wide - ARROW_MM - 8.0, tall - 6.0])
+    scale = float(np.min(room / np.maximum(high - low, 1.0)))
+    shift = (room - (high - low) * scale) / 2.0
+    for line, own, ends in index:
+        at = (line - low) * scale + shift
+        dots = np.column_stack([left + ARROW_MM + 4.0 + at[:, 0], MARGIN + tall - 3.0 - at[:, 1]])
+        _stroke(layout, place, dots, 0.5 if own else 0.2, "#000000" if own else "#707070")
+        for (x, y), letter in zip((dots[0], dots[-1]), ends) if own else ():
+            outward = 1.0 if y > MARGIN + tall / 2.0 else -1.0
+            side = _label(layout, letter, NOTE)
+            side.setHAlign(Qt.AlignmentFlag.AlignHCenter)
+            place(side, x - 4.0, y + (0.6 if outward > 0.0 else -3.4), 8.0, 3.0)
+    foot = MARGIN + tall - 3.0
+    shaft = np.array([[left + 2.0, foot], [left + 2.0, foot - 7.0]])
+    _stroke(layout, place, shaft, 0.25, "#000000")
+    _stroke(layout, place, shaft[1] + [[-0.9, 1.8], [0.0, 0.0], [0.9, 1.8]], 0.25, "#000000")
+    north = _label(layout, tr("N"), NOTE)
+    north.setHAlign(Qt.AlignmentFlag.AlignHCenter)
+    place(north, left - 1.0, foot - 10.5, 6.0, 3.0)
+
+
+def _stroke(layout, place, dots, width, color):
+    """Place a line through dots of the page, in millimetres from its corner."""
+    corner = dots.min(axis=0)
+    item = QgsLayoutItemPolyline(QPolygonF([QPointF(x, y) for x, y in dots - corner]), layout)
+    item.setSymbol(QgsLineSymbol.createSimple({"color": color, "width": str(width), "capstyle": "round"}))
+    wide, tall = np.maximum(dots.max(axis=0) - corner, 0.01)
+    place(item, float(corner[0]), float(corner[1]), float(wide), float(tall))
 
 
 def _wrapped(text):

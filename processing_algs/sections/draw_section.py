@@ -23,7 +23,7 @@ from .attitude_block import Carrying, attitude_layer, carrying
 from .borehole_block import borehole_entries, holes_on, read_holes
 from .draft_block import NONE, drawn_entries
 from .draft_report import draft_notes
-from .package import Package, mark_package, package_refusal
+from .package import Package, index_of, mark_package, package_refusal
 from .section_contents import contents
 from .shared import Sections, exaggeration, section_lines
 from .steps import MOST_STEPS, Steps, steps_of
@@ -282,7 +282,7 @@ class DrawSection(AgonicAlgorithm):
                     notes = self._notes(said.DEM.name, scale, said.VE, drawing.left_out, how if content.ticks else None)
                     if content.draft:
                         notes = "\n".join([notes, *draft_notes(said)])
-                    made.add(line, content, drawing, notes, said.VE, said.DRAFT)
+                    made.add(line, content, drawing, notes, said.VE, said.DRAFT, index_of(lines))
                 layout = make_layout(project, tr("Sections"), made.pages, scale)
                 if run.is_cancelled:
                     return

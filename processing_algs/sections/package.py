@@ -5,9 +5,10 @@ import re
 from contextlib import closing
 from pathlib import Path
 
+import numpy as np
 from qgis.core import Qgis, QgsCoordinateTransformContext, QgsProcessingException
 
-from ..core import sections
+from ..core import norths, sections
 from ..core.angles import compass_point, wrap360
 from ..drawing import section_layers as tables
 from ..drawing.draft_layers import style_draft, style_draft_units
@@ -64,7 +65,7 @@ class Package:
         project.setFilePathStorage(Qgis.FilePathType.Relative)
         project.setTitle(tr("Sections"))
 
-    def add(self, line, content, drawing, notes, ve, rule):
+    def add(self, line, content, drawing, notes, ve, rule, index=()):
         """Add a section.
 
         Parameters
@@ -78,6 +79,8 @@ class Package:
             Vertical exaggeration.
         rule : str
             Construction of the draft.
+        index : sequence
+            All sections seen from above, as `index_of` gives them.
         """
         prefix = self._prefix(line)
         drawn_on = tables.interpretation_tables(prefix, gems=self._gems)
@@ -108,7 +111,9 @@ class Package:
             )
             if what in layers and filled and layers[what].featureCount()
         ]
-        self.pages.append(Page(title, _subtitle(line, content), notes, drawing.box, list(layers.values()), legend))
+        seen = [(points, name == line.name, ends) for name, points, ends in index]
+        subtitle = _subtitle(line, content)
+        self.pages.append(Page(title, subtitle, notes, drawing.box, list(layers.values()), legend, seen))
 
     def store(self):
         """Store the styles and the project in the GeoPackage."""
@@ -156,6 +161,26 @@ class Package:
                 layers[what] = layer
         self._layers += layers.values()
         return layers
+
+
+def index_of(lines):
+    """All sections seen from above.
+
+    Parameters
+    ----------
+    lines : list of SectionLine
+
+    Returns
+    -------
+    list of (str, ndarray of shape (n, 2), tuple of str)
+        Name; metres east and north of the middle of all; letters of the ends.
+    """
+    lon, lat = (np.concatenate([getattr(line.section, key) for line in lines]) for key in ("lon", "lat"))
+    centre = norths.centre(lon, lat)
+    return [
+        (line.name, np.column_stack(norths.to_local(line.section.lon, line.section.lat, *centre)), line.ends)
+        for line in lines
+    ]
 
 
 def mark_package(path):
