@@ -80,7 +80,15 @@ class LocalAttraction(AgonicAlgorithm):
             layer("STATIONS", tr("Stations of a traverse"), tr("As the traverse wrote them."), POINTS, optional=True),
             layer("PAIRS", tr("Lines read at both ends"), tr("A table, one row a line."), TABLE, optional=True),
             *(
-                column(key, label, "", "PAIRS", role=role, optional=True, fill=role != "azimuth")
+                column(
+                    key,
+                    label,
+                    tr("Of the lines read at both ends."),
+                    "PAIRS",
+                    role=role,
+                    optional=True,
+                    fill=role != "azimuth",
+                )
                 for key, label, role in (
                     ("FROM_FIELD", tr("Station of the fore bearing"), "from_station"),
                     ("TO_FIELD", tr("Station of the back bearing"), "to_station"),
@@ -97,7 +105,15 @@ class LocalAttraction(AgonicAlgorithm):
                 least=0.0,
             ),
             layer("POINTS", tr("Places of the stations"), tr("Points with names."), POINTS, optional=True),
-            column("POINT_FIELD", tr("Names of the places"), "", "POINTS", role="name", optional=True, fill=True),
+            column(
+                "POINT_FIELD",
+                tr("Names of the places"),
+                tr("As in the findings."),
+                "POINTS",
+                role="name",
+                optional=True,
+                fill=True,
+            ),
             *bearing_notation(),
             sigma_bearing(tr("Uncertainty of a bearing"), least=0.01),
             sink(
