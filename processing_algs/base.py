@@ -24,6 +24,7 @@ from .gis.i18n import tr
 from .gis.loaded import refresh
 from .gis.manual import manual_url
 from .gis.outputs import Outputs
+from .gis.provenance import provenance_of
 from .gis.sinks import given_destination
 from .gis.tags import tags_of
 from .run import DONE, READ, REJECTED, WARNED, Run
@@ -202,7 +203,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
             raise QgsProcessingException(message)
         with faults_told(), transform_settings(context.transformContext()):
             said = self.said(parameters, context)
-            self._heard = said, self.ready(said)
+            self._heard = said, self.ready(said), provenance_of(self, parameters, context)
         return True
 
     def processAlgorithm(self, parameters, context, feedback):
@@ -216,7 +217,7 @@ class AgonicAlgorithm(QgsProcessingAlgorithm):
         self.run_outputs = Outputs(self, parameters, context, feedback)
         try:
             with faults_told(), transform_settings(context.transformContext()):
-                (said, ready), self._heard = self._heard, None
+                (said, ready, self.run_outputs.provenance), self._heard = self._heard, None
                 run = Run(self, parameters, context, feedback, ready)
                 results = {**(self.work(said, run) or {}), **run.results}
                 if feedback.isCanceled():

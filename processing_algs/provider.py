@@ -6,6 +6,7 @@ from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtGui import QIcon
 
 from .exchange.export_gems import ExportGems
+from .exchange.export_geosciml import ExportGeosciml
 from .exchange.import_gems import ImportGems
 from .north.isogonic_lines import IsogonicLines
 from .north.north_angles import NorthAngles
@@ -32,6 +33,7 @@ from .sections.section_crossings import SectionCrossings
 from .sections.section_fence import SectionFence
 from .sections.section_profile import SectionProfile
 from .sheet.map_sheet import MapSheet
+from .sheet.methods_statement import MethodsStatement
 from .sightings.check_compass import CheckCompass
 from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
@@ -92,8 +94,10 @@ ALGORITHMS = (
     RoseDiagram,
     FaultSlip,
     MapSheet,
+    MethodsStatement,
     ExportGems,
     ImportGems,
+    ExportGeosciml,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

@@ -186,6 +186,10 @@ class Run:
         if path:
             self.results[file.key] = path
 
+    def method(self, sentence):
+        """Have a sentence for a methods section kept with the outputs."""
+        self._algorithm.run_outputs.provenance.methods.append(sentence)
+
     def describe_rest(self):
         """Have the fields described of the outputs that no style was given for."""
         for destination, added in self._plain.items():

@@ -57,6 +57,7 @@ def describe_units(contents, units, ages):
             depths.append(1)
             contents.called.setdefault("DescriptionOfMapUnits", []).append(f"heading {unit.group}")
         group = unit.group
+        contents.rocks[unit.code] = unit.rock
         material, suggestion = gems_terms.geo_material(unit.rock, terms)
         if suggestion:
             contents.suggested.append((unit.code, unit.rock, suggestion))

@@ -39,6 +39,10 @@ class Contents:
         Unit, rock and the GeoMaterial that it suggests.
     stations : dict of str to str
         Key of each station by its name.
+    rocks : dict of str to str
+        Rock of each unit by its code, as the table has it.
+    methods : dict of str to str
+        Our word for how attitudes of a source were found, by the source's key.
     tally : Tally
         Counts of the rows of all layers.
     """
@@ -50,7 +54,7 @@ class Contents:
         self.told, self.tally, self.areas = [], Tally(), ([], [])
         self._terms, self.called = {}, {}
         self.sources = {REPORT: ("This report", citation or None)}
-        self.suggested, self.stations = [], {}
+        self.suggested, self.stations, self.rocks, self.methods = [], {}, {}, {}
 
     def add(self, name, row, shape=None):
         """Add a row that needs no key, or has one."""

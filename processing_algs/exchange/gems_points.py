@@ -107,5 +107,6 @@ def _source(contents, method):
         "OrientationConfidenceDegrees is the radius of the circle of 95 per cent about the pole or the line: "
         "2.4477 times its 1-sigma; -9 where that is not known. Azimuth counts from true north, corrections made."
     )
+    contents.methods[key] = method
     contents.sources.setdefault(key, (f"This report, attitudes{f' by {method}' if method else ''}", note))
     return key

@@ -7,9 +7,11 @@ from pathlib import Path
 
 from qgis.core import (
     QgsDataSourceUri,
+    QgsMapLayer,
     QgsProcessingException,
     QgsProcessingOutputLayerDefinition,
     QgsProperty,
+    QgsProviderRegistry,
     QgsVectorLayer,
 )
 
@@ -65,9 +67,15 @@ class Outputs:
     algorithm : AgonicAlgorithm
     parameters, context, feedback
         Of the run.
+
+    Attributes
+    ----------
+    provenance : provenance.Provenance or None
+        How the outputs are made, which goes with each of them.
     """
 
     def __init__(self, algorithm, parameters, context, feedback):
+        self.provenance = None
         self._algorithm, self._parameters = algorithm, parameters
         self._context, self._feedback = context, feedback
         self._targets, self._folders, self._styles, self._tables = [], [], [], []
@@ -184,10 +192,44 @@ class Outputs:
         file : str, optional
             A style file to write as well.
         """
+        apply = self._with_provenance(destination, apply)
         self._styles.append((destination, apply, file))
         loaded = next((table.loaded for table in self._tables if table.destination == destination), destination)
         if self._context.willLoadLayerOnCompletion(loaded):
             self._context.layerToLoadOnCompletionDetails(loaded).setPostProcessor(LayerStyler(apply))
+
+    def _with_provenance(self, destination, apply):
+        """Have a layer told how it was made, beside being styled."""
+        if self.provenance is None:
+            return apply
+        target = next((target for target in self._targets if target.destination == destination), None)
+        folder = target.final.parent if target else None
+
+        def style(layer):
+            apply(layer)
+            self_provenance.add_to(layer, folder)
+
+        self_provenance = self.provenance  # the run lets go of its outputs before a layer is loaded
+        style.categories = getattr(apply, "categories", QgsMapLayer.StyleCategory.AllStyleCategories)
+        return style
+
+    def _tell_files(self):
+        """Have reports, packages and folders told how they were made."""
+        for target in self._targets:
+            if self.provenance is None or target.written is not None:
+                continue
+            if target.is_folder:
+                self.provenance.write(target.aside, target.final)
+            elif target.aside.suffix.lower() in (".html", ".htm") and target.aside.is_file():
+                self.provenance.add_to_report(target.aside)
+            elif is_geopackage(str(target.aside)) and target.aside.is_file():
+                for one in QgsProviderRegistry.instance().querySublayers(str(target.aside)):
+                    layer = QgsVectorLayer(one.uri(), one.name(), "ogr")
+                    if layer.isValid():
+                        layer.loadDefaultMetadata()
+                        self.provenance.add_to(layer, target.final.parent)
+                        layer.saveDefaultMetadata()
+                    del layer
 
     def _open(self, name, parameters, fields, wkb_type, crs, options, say):
         """Open a sink; ``say`` makes what QGIS says about a failure fit to be read."""
@@ -292,6 +334,7 @@ class Outputs:
             store_style(target.written if target else destination, self._context, apply)
             if file:
                 write_style(target.written if target else destination, self._context, apply, self.file(file))
+        self._tell_files()
         for target in self._targets:
             prove(target)
         for table in self._tables:

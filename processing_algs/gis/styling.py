@@ -96,7 +96,7 @@ def _categories(apply):
 def _store_meanings(layer, path, name):
     """Store the layer's metadata, in its GeoPackage or as a ``.qmd`` beside another file."""
     metadata = layer.metadata()
-    if not metadata.abstract():
+    if not (metadata.abstract() or metadata.history()):
         return
     if path.suffix.lower() == ".gpkg":  # which is asked for the layer by its name
         name = name or QgsProviderRegistry.instance().querySublayers(str(path))[0].name()

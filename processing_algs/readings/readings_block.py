@@ -21,7 +21,7 @@ from ..gis.places import PlacesKept
 from ..gis.remarks import Notes, Tally, run_warning
 from ..gis.schema import ATTITUDE, NOTICED
 from ..parameters import choice, column, compass_letters, flag, flat_tolerance, norths, null_values, number, rule, words
-from .readings_report import write_report
+from .readings_report import methods_sentence, write_report
 
 # Our own output: correcting it again would double the correction.
 CORRECTED = ("strike", "dip_dir", "trend", "azim_map")
@@ -338,6 +338,7 @@ def reduce_layer(said, run, source, roles, known=None, first=None):
     for finding in account.findings():
         run.warn(run_warning(finding)[1])
     run.style(out, style_attitudes)
+    run.method(methods_sentence(tally, account.north, say, grid_name))
     if said.REPORT:
         with run.report(said.REPORT, tr("Compass readings corrected to true north")) as page:
             if first is not None:
