@@ -9,6 +9,7 @@ from ..core.correction import MAGNETIC
 from ..core.north_habits import NorthHabits
 from ..core.places import has_places
 from ..core.true_north import GIVEN, NorthAccount, SaidNorth
+from .attraction import attraction_refusal, read_attraction, said_attraction
 from .compasses import compasses_refusal, read_compasses, said_compasses
 from .crs import to_pyproj
 from .dates import said_dates, to_qt
@@ -28,7 +29,7 @@ def north_refusal(said):
     grid = None if said.GRID_CRS is None else to_pyproj(said.GRID_CRS)
     if grid is not None and (grid.is_geographic or not has_places(grid)):
         return tr("GRID_CRS: {grid} has no grid from whose north azimuths could be counted.").format(grid=grid.name)
-    return compasses_refusal(said)
+    return compasses_refusal(said) or attraction_refusal(said)
 
 
 def said_north(said):
@@ -57,6 +58,7 @@ def said_north(said):
         model=said.MODEL,
         declination=said.DECLINATION,
         sigma_declination=said.SIGMA_DECLINATION,
+        attraction=read_attraction(said_attraction(said)),
     )
 
 
@@ -70,6 +72,7 @@ def north_roles(said):
         "declination": said.DECLINATION_FIELD,
         "height": said.HEIGHT_FIELD,
         "date": said.DATE_FIELD,
+        **({} if said_attraction(said) is None else {"station": said.STATION_FIELD}),
     }
 
 

@@ -53,7 +53,7 @@ def reading_entries(*, found_by_name=False):
     return [
         *_notation(),
         *_kinds(),
-        *norths(),
+        *norths(stations=not found_by_name),
         *_advanced(),
         rule(lambda said: notation_refusal(said, found_by_name)),
     ]
@@ -317,7 +317,8 @@ def reduce_layer(said, run, source, roles, known=None, first=None):
     say, locator = said_readings(said, run), run.locator(source)
     where = PlacesKept(locator)
     habits = _look_over(said, run, source, where, say, roles)
-    added = [*ATTITUDE, *(["index_err"] if say.north.checks else []), *NOTICED]
+    ours = [*(["index_err"] if say.north.checks else []), *(["attr_corr"] if say.north.attraction is not None else [])]
+    added = [*ATTITUDE, *ours, *NOTICED]
     tally, account, begin = Tally(), Account(known=_letters_beside(run, source, roles)), 0
     with run.output(said.OUTPUT, source, added, tally=tally) as out:
         for chunk in run.chunks(source, start=10.0):

@@ -83,6 +83,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:fold_axis",
         "agonic:import_gems",
         "agonic:isogonic_lines",
+        "agonic:local_attraction",
         "agonic:locate_by_bearings",
         "agonic:map_sheet",
         "agonic:mean_orientations",
