@@ -126,6 +126,7 @@ def test_with_a_window_the_menu_comes_and_goes_too(alone, window):
     assert [action.text() for _, action in window.menu] == [
         "Correct compass readings…",
         *STEPS,
+        "Open the sample area…",
         "Help",
     ]
     assert not window.menu[0][1].icon().isNull()
