@@ -9,6 +9,7 @@ from qgis.PyQt.QtWidgets import QMenu
 from ..processing_algs.gis.i18n import tr
 from ..processing_algs.gis.manual import manual_url
 from ..processing_algs.provider import ALGORITHMS, ICON
+from .sample import open_sample
 
 NAME = "Agonic"
 MAIN_JOB = "agonic:correct_readings"
@@ -41,6 +42,7 @@ class Menu:
                 steps.setdefault(algorithm.group(), []).append(algorithm)
         for group in sorted(steps):
             self._add_step(group, steps[group])
+        self._add(QIcon(), tr("Open the sample area…"), partial(open_sample, self.iface))
         self._add(QIcon(), tr("Help"), open_help)
 
     def remove(self):

@@ -221,11 +221,12 @@ def flat_tolerance():
     )
 
 
-def norths(parent="INPUT", height_help=None, *, checks=False):
+def norths(parent="INPUT", height_help=None, *, checks=False, attraction=True, stations=True):
     """Everything about north that an algorithm with compass readings asks for; for ``NorthBlock``.
 
     NORTH, NORTH_FIELD, NORTH_WORDS, NEEDLE_END, NEEDLE_END_FIELD, GRID_CRS, RING_SET, RING_SET_FIELD, COMPASS_FIELD,
-    RINGS, RING_BLANK, COMPASSES, HEIGHT_NULLS, POINT_HEIGHT_UNIT, UNDERGROUND, the dates, MODEL, DECLINATION,
+    RINGS, RING_BLANK, COMPASSES, MAG_GROUND, MAG_DISTANCE,
+    ATTRACTION, STATION_FIELD, HEIGHT_NULLS, POINT_HEIGHT_UNIT, UNDERGROUND, the dates, MODEL, DECLINATION,
     DECLINATION_FIELD, SIGMA_DECLINATION, HEIGHT_FIELD, and the rule that refuses what does not go together.
 
     Parameters
@@ -237,7 +238,56 @@ def norths(parent="INPUT", height_help=None, *, checks=False):
     checks : bool
         Whether the algorithm checks compasses itself: it then has a COMPASS_FIELD of its own and takes no table of
         compasses.
+    attraction : bool
+        Whether what is known of local attraction is taken.
+    stations : bool
+        Whether the names of stations need a field of their own; else the algorithm has a STATION_FIELD.
     """
+    attracted = [
+        layer(
+            "MAG_GROUND",
+            tr("Magnetic ground"),
+            tr(
+                "Areas or lines where the needle cannot be trusted, such as basalt, serpentinite, ore, mine works or "
+                "power lines. Magnetic readings near them are warned."
+            ),
+            ANY_GEOMETRY,
+            optional=True,
+            advanced=True,
+        ),
+        number(
+            "MAG_DISTANCE",
+            tr("Distance from magnetic ground"),
+            tr("How near to it a reading is warned; 0: only within it."),
+            default=50.0,
+            unit="m",
+            least=0.0,
+            advanced=True,
+        ),
+        layer(
+            "ATTRACTION",
+            tr("Local attraction"),
+            tr(
+                "Points with station, attr_corr and sig_attr. What they say is added to magnetic readings at the same "
+                "station or within 10 m, and nowhere else: it is never interpolated."
+            ),
+            TABLE,
+            optional=True,
+            advanced=True,
+        ),
+    ]
+    if stations:
+        attracted.append(
+            column(
+                "STATION_FIELD",
+                tr("Station of each row"),
+                tr("Name of the station, where local attraction is known by station."),
+                parent,
+                role="station",
+                optional=True,
+                advanced=True,
+            )
+        )
     compasses = [
         column(
             "COMPASS_FIELD",
@@ -332,6 +382,7 @@ def norths(parent="INPUT", height_help=None, *, checks=False):
             fill=True,
         ),
         *([] if checks else compasses),
+        *(attracted if attraction and not checks else []),
         parsed(
             "RINGS",
             tr("Ring settings by compass"),

@@ -36,6 +36,7 @@ from .sections.section_profile import SectionProfile
 from .sheet.map_sheet import MapSheet
 from .sheet.methods_statement import MethodsStatement
 from .sightings.check_compass import CheckCompass
+from .sightings.local_attraction import LocalAttraction
 from .sightings.locate_by_bearings import LocateByBearings
 from .sightings.reduce_traverse import ReduceTraverse
 from .sightings.sight_grade import SightGrade
@@ -85,6 +86,7 @@ ALGORITHMS = (
     PlanBoreholes,
     SightToTerrain,
     SightGrade,
+    LocalAttraction,
     LocateByBearings,
     CheckCompass,
     ReduceTraverse,

@@ -131,6 +131,78 @@ def pool(group: IntArray, value: FloatArray, sigma: FloatArray, groups: int) -> 
     )
 
 
+@dataclass(frozen=True)
+class Stations:
+    """Stations that findings belong to.
+
+    Attributes
+    ----------
+    group : ndarray of int, shape (n,)
+        Station of each finding; -1 where it has neither a name nor a place.
+    name : ndarray of str, shape (m,)
+        Empty where a station has none.
+    lon, lat : ndarray, shape (m,)
+        Mean of the places of its findings, NaN where none has one. Units: degrees.
+    apart : ndarray, shape (m,)
+        How far the farthest finding lies from the first that has a place; 0 where there is none. Units: metres.
+    """
+
+    group: IntArray
+    name: npt.NDArray[np.str_]
+    lon: FloatArray
+    lat: FloatArray
+    apart: FloatArray
+
+
+def gather(names: npt.NDArray[np.str_], lon: FloatArray, lat: FloatArray) -> Stations:
+    """Tell which findings are of one station: those of one name, and nameless ones within 10 m of the first of them.
+
+    Parameters
+    ----------
+    names : ndarray of str, shape (n,)
+        Empty for none.
+    lon, lat : ndarray, shape (n,)
+        WGS 84; NaN for none. Units: degrees.
+
+    Returns
+    -------
+    Stations
+    """
+    count = len(names)
+    group = np.full(count, -1, dtype=np.int64)
+    known: dict[str, int] = {}
+    first: list[int] = []
+    called: list[str] = []
+    for row, written in enumerate(names.tolist()):
+        name = str(written).strip()
+        if name:
+            if name not in known:
+                known[name] = len(first)
+                first.append(row)
+                called.append(name)
+            group[row] = known[name]
+    nameless = np.flatnonzero((group == -1) & np.isfinite(lon) & np.isfinite(lat))
+    while nameless.size:
+        row = int(nameless[0])
+        near = _apart(np.full(len(nameless), lon[row]), np.full(len(nameless), lat[row]), lon[nameless], lat[nameless])
+        group[nameless[near <= WITHIN]] = len(first)
+        first.append(row)
+        called.append("")
+        nameless = nameless[near > WITHIN]
+    places = np.full((3, len(first)), np.nan)
+    places[2] = 0.0
+    for one in range(len(first)):
+        own = np.flatnonzero((group == one) & np.isfinite(lon) & np.isfinite(lat))
+        if own.size:
+            start = own[0]
+            places[0, one] = lon[start] + float(np.mean(difference(lon[own], lon[start])))
+            places[1, one] = float(np.mean(lat[own]))
+            away = _apart(np.full(own.size, lon[start]), np.full(own.size, lat[start]), lon[own], lat[own])
+            places[2, one] = float(away.max())
+    called_array = np.array(called, dtype=object).astype(str) if called else np.empty(0, dtype="<U1")
+    return Stations(group, called_array, places[0], places[1], places[2])
+
+
 def near_scatter(table: AttractionTable) -> float:
     """How much attraction differs between stations next to each other, beyond what their own sigmas explain.
 

@@ -329,6 +329,7 @@ def _attitudes(
         "ring_set": corrected.ring_set * known,
         "correction": corrected.correction * known,
         **({"index_err": corrected.index_err * known} if say.north.checks else {}),
+        **({"attr_corr": corrected.attr_corr * known} if say.north.attraction is not None else {}),
         "strike": found.strike,
         "dip": found.dip,
         "dip_dir": found.dip_dir,

@@ -1,8 +1,8 @@
 """From bearings as read to true north: which north each row counts from, its declination and its ring setting.
 
 true = reading + index_err + (D - S): D the declination at place and date, S the ring setting of the compass, both east
-positive; index_err what a check of the compass says must be added to its readings, 0 where there is none. Readings off
-the south end of the needle are half a circle more.
+positive; index_err what a check of the compass says must be added to its readings, 0 where there is none; and attr_corr
+what is known of local attraction at the station. Readings off the south end of the needle are half a circle more.
 """
 
 from __future__ import annotations
@@ -20,8 +20,9 @@ from pyproj import CRS, Transformer
 
 from . import correction, geomagnetism
 from .angles import FloatArray, wrap180, wrap360
+from .attraction import BY_PLACE, OTHER_PLACE, AttractionTable, applied
 from .blunders import PERHAPS_NULL, DeclinationCheck, Finding, declination_nulls
-from .cells import column_of
+from .cells import column_of, is_empty, text_of
 from .dates import SaidDates
 from .field_model import FieldModel, heights
 from .north_habits import NorthHabits, SaidHeights, look_over_north, note_places
@@ -32,7 +33,7 @@ from .rings import AS_BEFORE, BEFORE, MOST, REJECT, RUN, Check, RingSettings, Sa
 from .words import read_needle_ends, read_norths
 
 GIVEN, NONE = "given", "none"
-ROLES: Final = ("north", "needle", "compass", "ring", "declination", "height", "date")
+ROLES: Final = ("north", "needle", "compass", "ring", "declination", "height", "date", "station")
 """Columns of a table that are read here."""
 
 _ANY_YEAR: Final = 2025.5  # all models that come with the plugin hold then
@@ -70,6 +71,8 @@ class SaidNorth:
         Where the model is ``given``, east positive. Units: degrees.
     sigma_declination : float
         1-sigma of a given declination. Units: degrees.
+    attraction : AttractionTable or None
+        What is known of local attraction, None where nobody said.
     """
 
     north: str = correction.MAGNETIC
@@ -85,6 +88,7 @@ class SaidNorth:
     model: str = "igrf14"
     declination: float | None = None
     sigma_declination: float = 0.5
+    attraction: AttractionTable | None = None
 
     @property
     def field_model(self) -> FieldModel | None:
@@ -135,6 +139,8 @@ class NorthAccount:
         Rows with a result that need no north: level planes, upright lines.
     needle_south : int
         Rows with a result that were read at the south end of the needle.
+    attracted : int
+        Magnetic rows to which something was added for local attraction.
     far_area : int
         Rows in a second area of two or three places, far from the rest.
     decl_range : tuple of (float, float) or (None, None)
@@ -156,6 +162,7 @@ class NorthAccount:
     check_models: Counter[str] = field(default_factory=Counter)
     needless: int = 0
     needle_south: int = 0
+    attracted: int = 0
     far_area: int = 0
     decl_range: tuple[float | None, float | None] = (None, None)
     dates: tuple[datetime.date | None, datetime.date | None] = (None, None)
@@ -173,6 +180,7 @@ class NorthAccount:
         self.check_models.update(other.check_models)
         self.needless += other.needless
         self.needle_south += other.needle_south
+        self.attracted += other.attracted
         self.far_area += other.far_area
         self.take_declinations(other.decl_range)
         self.take_dates(other.dates)
@@ -209,10 +217,11 @@ class Corrected:
     ----------
     true : ndarray
         Azimuth from true north, NaN where unknown. Units: degrees.
-    correction, decl, ring_set, index_err : ndarray
+    correction, decl, ring_set, index_err, attr_corr : ndarray
         As in the data dictionary, NaN where they do not apply. Units: degrees.
     sigma : ndarray
-        1-sigma of the declination and of the index error of the compass, 0 for rows that need none. Units: degrees.
+        1-sigma of the declination, of the index error of the compass and of the local attraction, 0 for rows that need
+        none. Units: degrees.
     ring_from : ndarray of str
         Who says the ring setting, words of `rings`; ``run`` where nobody but the setting of the run does.
     decl_from : ndarray of object
@@ -227,6 +236,7 @@ class Corrected:
     decl: FloatArray
     ring_set: FloatArray
     index_err: FloatArray
+    attr_corr: FloatArray
     sigma: FloatArray
     ring_from: npt.NDArray[np.str_]
     decl_from: npt.NDArray[np.object_]
@@ -368,7 +378,8 @@ def correct(
     far = magnetic & matters & correction.ring_is_far(ring.ring, decl)
     notes.add_where(far, "ring_far", value=ring.ring, decl=decl)
     by_grid = (norths == correction.GRID) & ~unknown
-    added = _added(places, azimuth, said, norths, by_grid, decl, ring.ring) + ring.index_err
+    attr, sig_attr = _attraction(table, places, said, magnetic & matters, notes)
+    added = _added(places, azimuth, said, norths, by_grid, decl, ring.ring) + ring.index_err + np.nan_to_num(attr)
     lost = by_grid & matters & np.isnan(added)
     if lost.any():
         grid = said.grid_at(places)
@@ -377,14 +388,32 @@ def correct(
             notes.add(row, "no_grid", grid="" if grid is None else grid.name)
     good = matters & ~notes.rejected
     account.norths.update(norths[good].tolist())
+    account.attracted = int((good & np.isfinite(attr)).sum())
     account.needle_south = int((good & south).sum())
     account.needless = int((~matters & ~notes.rejected).sum())
     _count(account, said, magnetic & good, decl, ring, source)
     index_err = np.where(magnetic & bool(said.checks), ring.index_err, np.nan)
-    sigma = np.hypot(sigma, ring.sig_index)
+    sigma = np.hypot(np.hypot(sigma, ring.sig_index), sig_attr)
     true = wrap360(azimuth + added)
     added = np.where(south, wrap180(added + 180.0), added)
-    return Corrected(true, added, decl, ring.ring, index_err, sigma, ring.source, source, dates, norths, account)
+    return Corrected(true, added, decl, ring.ring, index_err, attr, sigma, ring.source, source, dates, norths, account)
+
+
+def _attraction(
+    table: Table, places: Places, said: SaidNorth, asked: Bools, notes: Notes
+) -> tuple[FloatArray, FloatArray]:
+    """What is known of local attraction where the rows were read, NaN where nothing is; and its sigma, then 0."""
+    length = len(places)
+    if said.attraction is None or not asked.any():
+        return np.full(length, np.nan), np.zeros(length)
+    cells = column_of(table["station"], length) if table.get("station") is not None else [None] * length
+    names = np.array(["" if is_empty(cell) else text_of(cell) for cell in cells], dtype=object).astype(str)
+    found = applied(said.attraction, names, places.lon, places.lat)
+    notes.add_where(asked & (found.how == OTHER_PLACE), "attraction_far", value=names)
+    near = asked & (found.how == BY_PLACE) & np.isfinite(found.attr_corr)
+    notes.add_where(near, "attraction_near", value=np.round(found.attr_corr, 1), away=np.round(found.away, 1))
+    known = asked & np.isfinite(found.attr_corr)
+    return np.where(known, found.attr_corr, np.nan), np.where(known, found.sigma, 0.0)
 
 
 def _count(

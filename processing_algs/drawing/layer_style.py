@@ -84,12 +84,16 @@ def page_azimuth_expression(azimuth):
     )
 
 
+ON_SCREEN = "@layout_dpi IS NULL"
+"""Whether a map is drawn in the window: a layout has a resolution, named or not."""
+
+
 def style_attitudes(layer, *, labels=True, **sizes):
     """Give a layer of attitudes its symbols and numbers.
 
-    A row with ``status`` rejected gets the mark for no reading; a row whose symbol is not in the table, or whose
-    direction is missing, gets a mark that says so. Nothing is left out, but for what ``plot_scale`` leaves to larger
-    scales than the map's. The categories are the symbols that the layer holds now.
+    A row with ``status`` rejected gets the mark for no reading, which no layout prints; a row whose symbol is not
+    in the table, or whose direction is missing, gets a mark that says so. Nothing is left out, but for what
+    ``plot_scale`` leaves to larger scales than the map's. The categories are the symbols that the layer holds now.
 
     Parameters
     ----------
@@ -236,8 +240,10 @@ def _marker(shown, size, printed):
     if shown.follows:
         angle = "360 + " + page_azimuth_expression(f'"{shown.follows}"')
         picture.setDataDefinedProperty(QgsSymbolLayer.Property.Angle, QgsProperty.fromExpression(angle))
-    if printed:
-        picture.setDataDefinedProperty(QgsSymbolLayer.Property.LayerEnabled, QgsProperty.fromExpression(printed))
+    shows = [f"({rule})" for rule in (printed, ON_SCREEN if shown.number == NO_READING else None) if rule]
+    if shows:
+        rule = QgsProperty.fromExpression(" AND ".join(shows))
+        picture.setDataDefinedProperty(QgsSymbolLayer.Property.LayerEnabled, rule)
     marker = QgsMarkerSymbol()
     # Not through the constructor: its list does not take the picture over, and QGIS crashes.
     marker.changeSymbolLayer(0, picture)

@@ -18,6 +18,7 @@ class ExportGeosciml(AgonicAlgorithm):
     """Layers of a map to GeoSciML Lite."""
 
     ID, GROUP = "export_geosciml", "exchange"
+    FIRST = ("ATTITUDES", "CONTACTS", "FAULTS", "FOLDS", "UNITS", "UNIT_FIELD", "BASE_URI", "CRS", "FORMAT")
 
     def displayName(self):
         """Name in the toolbox."""

@@ -9,10 +9,12 @@ from ..core.correction import MAGNETIC
 from ..core.north_habits import NorthHabits
 from ..core.places import has_places
 from ..core.true_north import GIVEN, NorthAccount, SaidNorth
+from .attraction import attraction_refusal, read_attraction, said_attraction
 from .compasses import compasses_refusal, read_compasses, said_compasses
 from .crs import to_pyproj
 from .dates import said_dates, to_qt
 from .i18n import tr
+from .magnetic_ground import MagneticGround
 from .north_words import north_line
 from .point_rows import read_heights, said_heights
 from .remarks import run_warning
@@ -28,7 +30,7 @@ def north_refusal(said):
     grid = None if said.GRID_CRS is None else to_pyproj(said.GRID_CRS)
     if grid is not None and (grid.is_geographic or not has_places(grid)):
         return tr("GRID_CRS: {grid} has no grid from whose north azimuths could be counted.").format(grid=grid.name)
-    return compasses_refusal(said)
+    return compasses_refusal(said) or attraction_refusal(said)
 
 
 def said_north(said):
@@ -57,6 +59,7 @@ def said_north(said):
         model=said.MODEL,
         declination=said.DECLINATION,
         sigma_declination=said.SIGMA_DECLINATION,
+        attraction=read_attraction(said_attraction(said)),
     )
 
 
@@ -70,6 +73,7 @@ def north_roles(said):
         "declination": said.DECLINATION_FIELD,
         "height": said.HEIGHT_FIELD,
         "date": said.DATE_FIELD,
+        **({} if said_attraction(said) is None else {"station": said.STATION_FIELD}),
     }
 
 
@@ -114,6 +118,7 @@ class NorthBlock:
 
     def __init__(self, said, locator):
         self.say, self.roles = said_north(said), north_roles(said)
+        self._magnetic = MagneticGround(said)
         self._locator, self._projection = locator, locator.projection
         self._habits, self.account = None, NorthAccount()
         self._looked_over = self._corrected = 0
@@ -189,6 +194,7 @@ class NorthBlock:
         found = true_north.correct(
             chunk.table(self.roles), places, azimuth, self.say, matters, notes, self._habits, self._corrected
         )
+        self._magnetic.note(places, matters & (found.norths == MAGNETIC), notes)
         self._corrected += len(chunk)
         self.account.merge(found.account)
         return replace(found, read_date=to_qt(found.read_date))

@@ -99,6 +99,8 @@ def north_line(north, grid_name=""):
             for error, count in sorted(north.index_errors.items())
         )
         parts.append(tr("added for the compass: {added}").format(added=added))
+    if north.attracted:
+        parts.append(tr("corrected for local attraction: {count}").format(count=north.attracted))
     if north.needle_south:
         parts.append(tr("read at the south end of the needle, 180° added: {count}").format(count=north.needle_south))
     return ". ".join(parts) + "."
@@ -136,6 +138,8 @@ def north_table(report, north, grid_name, dates):
         )
         rows.append((tr("added for the check of the compass"), added))
         rows.append((tr("declination of the checks"), counted(north.check_models)))
+    if north.attracted:
+        rows.append((tr("corrected for local attraction"), str(north.attracted)))
     if north.needle_south:
         rows.append((tr("read at the south end of the needle, 180° added"), str(north.needle_south)))
     if north.norths[GRID]:
@@ -205,6 +209,12 @@ def methods_of_north(north, grid_name, dates):
 def _ends(north):
     """Sentences about readings for which the end of the needle, or no needle at all, mattered."""
     parts = []
+    if north.attracted:
+        parts.append(
+            tr("To {count} readings was added what is known of local attraction at their stations.").format(
+                count=north.attracted
+            )
+        )
     if north.needle_south:
         parts.append(
             tr("{count} readings were taken at the south end of the needle; 180° was added.").format(

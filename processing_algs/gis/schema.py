@@ -215,6 +215,7 @@ DICTIONARY = {
     "obj_height": (DOUBLE, 0),
     "sig_height": (DOUBLE, 0),
     "top_ang": (DOUBLE, 0),
+    "n": (WHOLE, 0),
     "target": (TEXT, 8),
     "n_sun": (WHOLE, 0),
     "sig_clock": (DOUBLE, 0),

@@ -96,7 +96,7 @@ class ReduceTraverse(AgonicAlgorithm):
             layer("INPUT", tr("Legs"), tr("A table, one row a leg, in any order."), TABLE),
             *self._legs(),
             *self._known(),
-            *norths(),
+            *norths(attraction=False),
             *bearing_notation(),
             number(
                 "CLEAN_WITHIN",

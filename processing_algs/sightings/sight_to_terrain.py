@@ -80,8 +80,8 @@ class SightToTerrain(AgonicAlgorithm):
             "A sight that leaves the DEM or the longest range without a hit is rejected as no_hit; one that passes "
             "over ground without heights, as dem_gap, since it may have met it there. Rejected rows have no geometry, "
             "so that no plane is laid through them.\n\n"
-            "With a second vertical angle, to the top of a cliff, a bench or a dump whose foot was sighted, obj_height is "
-            "its height and sig_height the 1-sigma of it."
+            "With a second vertical angle, to the top of a cliff, a bench or a dump whose foot was sighted, obj_height "
+            "is its height and sig_height the 1-sigma of it."
         )
 
     # -- parameters ---------------------------------------------------------------------------------------------------

@@ -55,7 +55,7 @@ def test_an_empty_vertical_angle_is_one_and_not_a_dip():
     assert noticed(notes) == [
         (0, "null_value", True, {"column": "angle", "value": ""}),
         (1, "null_value", True, {"column": "angle", "value": "-999"}),
-        (2, "slope_range", True, {"value": "steep", "low": "-89", "high": "89"}),
+        (2, "slope_range", True, {"value": "steep", "low": "-89", "high": "89", "fits": ""}),
     ]
     assert found[3] == 5.0
     assert np.isnan(found[:3]).all()

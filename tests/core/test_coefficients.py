@@ -31,15 +31,17 @@ def test_coefficient_files_are_as_published(file, checksum, package, inside):
     assert content == (folder / inside).read_bytes()
 
 
-# Terms of the solar position algorithm: file and SHA-256, as the README gives them.
+# Terms of the solar position algorithm, and of a survey's list of earth materials: file and SHA-256, as the README
+# gives them.
 TYPED = [
     ("SPA_earth.csv", "26dd0c4600dbec47bd39f3b8a7d2308810e33b8c80edf228b388c318b63b5d74"),
     ("SPA_nutation.csv", "5bc20c4cf598db66e04d3b6419bc00b73c0a0ef6b829c9a91b766db141f695cb"),
+    ("gems_geomaterial.csv", "73c65667ba14d9425188b3f49a3e06f7bde5c69cc163faec588c417c24d65090"),
 ]
 
 
 @pytest.mark.parametrize(("file", "checksum"), TYPED)
-def test_terms_of_the_sun_are_as_the_readme_says(file, checksum):
+def test_terms_are_as_the_readme_says(file, checksum):
     assert hashlib.sha256((DATA / file).read_bytes()).hexdigest() == checksum
     assert checksum in (DATA / "README.md").read_text(encoding="utf-8")
 

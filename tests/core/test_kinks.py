@@ -9,7 +9,7 @@ from agonic.processing_algs.core import dip_domains as dd
 from agonic.processing_algs.core import kinks as ki
 
 BOTTOM, TOP = -4000.0, 3000.0
-# Sections tried of each kind; 4000 of each were tried once.
+# Sections tried of each kind at every run; more by AGONIC_SEEDS.
 SEEDS = range(int(os.environ.get("AGONIC_SEEDS", "40")))
 
 

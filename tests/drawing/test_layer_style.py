@@ -584,3 +584,52 @@ def test_a_print_layout_has_the_sizes_in_millimetres(make_layer, read_ink, tmp_p
     assert sideways.max() == pytest.approx(1.0, abs=0.05)
     assert sideways.min() == pytest.approx(-0.1, abs=0.05)
     assert np.mean(lengthwise) == pytest.approx(0, abs=0.05)
+
+
+def ink_in(image):
+    """Pixels that are not white."""
+    return sum(image.pixelColor(x, y).lightness() < 200 for x in range(image.width()) for y in range(image.height()))
+
+
+def test_rejected_marks_show_in_the_window_and_never_in_a_layout(qgis_app):
+    from qgis.core import QgsMapRendererParallelJob, QgsVectorLayer
+    from qgis.PyQt.QtCore import QSize
+
+    def layer_of(status):
+        layer = QgsVectorLayer(
+            "Point?crs=EPSG:32633&field=symbol:string&field=strike:double&field=status:string", "a", "memory"
+        )
+        feature = QgsFeature(layer.fields())
+        feature.setGeometry(QgsGeometry.fromPointXY(QgsPointXY(500000, 5300000)))
+        feature.setAttributes(["06.02", 40.0, status])
+        layer.dataProvider().addFeatures([feature])
+        style_attitudes(layer)
+        return layer
+
+    extent = QgsRectangle(499990, 5299990, 500010, 5300010)
+    inks = {}
+    for status in ("ok", "rejected"):
+        layer = layer_of(status)
+        settings = QgsMapSettings()
+        settings.setLayers([layer])
+        settings.setDestinationCrs(layer.crs())
+        settings.setExtent(extent)
+        settings.setOutputSize(QSize(150, 150))
+        job = QgsMapRendererParallelJob(settings)
+        job.start()
+        job.waitForFinished()
+        layout = QgsPrintLayout(QgsProject.instance())
+        layout.initializeDefaults()
+        page = QgsLayoutItemMap(layout)
+        page.attemptMove(QgsLayoutPoint(20, 20))
+        page.attemptResize(QgsLayoutSize(40, 40))
+        page.setCrs(layer.crs())
+        page.setLayers([layer])
+        page.setExtent(extent)
+        layout.addLayoutItem(page)
+        inks[status] = ink_in(job.renderedImage()), ink_in(QgsLayoutExporter(layout).renderPageToImage(0, dpi=50))
+        assert "ag.no_read" in [one.value() for one in layer.renderer().categories()] or status == "ok"
+    assert inks["ok"][0] > 0
+    assert inks["ok"][1] > 0
+    assert inks["rejected"][0] > 0
+    assert inks["rejected"][1] == 0

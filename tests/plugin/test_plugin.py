@@ -84,6 +84,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:fold_axis",
         "agonic:import_gems",
         "agonic:isogonic_lines",
+        "agonic:local_attraction",
         "agonic:locate_by_bearings",
         "agonic:map_sheet",
         "agonic:mean_orientations",
@@ -126,6 +127,7 @@ def test_with_a_window_the_menu_comes_and_goes_too(alone, window):
     assert [action.text() for _, action in window.menu] == [
         "Correct compass readings…",
         *STEPS,
+        "Open the sample area…",
         "Help",
     ]
     assert not window.menu[0][1].icon().isNull()
