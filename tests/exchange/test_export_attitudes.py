@@ -17,7 +17,7 @@ SCALE = 25000.0
 
 
 @pytest.fixture
-def planes(agonic, make_points):  # noqa: ARG001
+def planes(agonic, make_points):
     """Dipping beds at one place after the other, a level one, a lineation and one without a strike."""
     fields = ["id:string", "strike:double", "dip:double", "trend:double", "plunge:double", "kind:string"]
     rows = [

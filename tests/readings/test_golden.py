@@ -38,7 +38,7 @@ def numbers_of(page):
         text = unescape(re.sub(r"<[^>]+>", "", inner))
         if tag in ("h1", "h2"):
             heading = text
-        if heading in ("This run", "How this was made"):  # the day, and versions
+        if heading == "This run":  # the day, and versions
             continue
         found = NUMBER.findall(text)
         if found:
