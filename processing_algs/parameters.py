@@ -225,8 +225,8 @@ def norths(parent="INPUT", height_help=None, *, checks=False, attraction=True, s
     """Everything about north that an algorithm with compass readings asks for; for ``NorthBlock``.
 
     NORTH, NORTH_FIELD, NORTH_WORDS, NEEDLE_END, NEEDLE_END_FIELD, GRID_CRS, RING_SET, RING_SET_FIELD, COMPASS_FIELD,
-    RINGS, RING_BLANK, COMPASSES, ATTRACTION, STATION_FIELD,
-    HEIGHT_NULLS, POINT_HEIGHT_UNIT, UNDERGROUND, the dates, MODEL, DECLINATION,
+    RINGS, RING_BLANK, COMPASSES, MAG_GROUND, MAG_DISTANCE,
+    ATTRACTION, STATION_FIELD, HEIGHT_NULLS, POINT_HEIGHT_UNIT, UNDERGROUND, the dates, MODEL, DECLINATION,
     DECLINATION_FIELD, SIGMA_DECLINATION, HEIGHT_FIELD, and the rule that refuses what does not go together.
 
     Parameters
@@ -244,6 +244,26 @@ def norths(parent="INPUT", height_help=None, *, checks=False, attraction=True, s
         Whether the names of stations need a field of their own; else the algorithm has a STATION_FIELD.
     """
     attracted = [
+        layer(
+            "MAG_GROUND",
+            tr("Magnetic ground"),
+            tr(
+                "Areas or lines where the needle cannot be trusted, such as basalt, serpentinite, ore, mine works or "
+                "power lines. Magnetic readings near them are warned."
+            ),
+            ANY_GEOMETRY,
+            optional=True,
+            advanced=True,
+        ),
+        number(
+            "MAG_DISTANCE",
+            tr("Distance from magnetic ground"),
+            tr("How near to it a reading is warned; 0: only within it."),
+            default=50.0,
+            unit="m",
+            least=0.0,
+            advanced=True,
+        ),
         layer(
             "ATTRACTION",
             tr("Local attraction"),

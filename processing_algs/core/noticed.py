@@ -44,6 +44,7 @@ REJECTS: Final[Mapping[str, bool]] = {
     "no_such_height": True,
     "attraction_far": False,
     "attraction_near": False,
+    "mag_ground": False,
     "needle_unknown": True,
     "station_apart": False,
     "north_unknown": True,

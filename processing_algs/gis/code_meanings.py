@@ -128,6 +128,7 @@ def code_meanings():
         "line_off_plane": Code(WARNS, tr("Check both readings; a slip line lies in its fault.")),
         "location_unknown": Code(WARNS, tr("Say what the word means in ACCURACY_WORDS.")),
         "looks_corrected": Code(OF_RUN, tr("If a declination was applied before, set NORTH to true.")),
+        "mag_ground": Code(WARNS, tr("Check the reading against the sun or a known line, or read again farther off.")),
         "many_contours": Code(REJECTS, tr("Take a larger interval.")),
         "narrow_crossing": Code(WARNS, tr("Sight the place from another direction.")),
         "narrow_parts": Code(WARNS, tr("Look for a second face or line at a larger angle to the first.")),

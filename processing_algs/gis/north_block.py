@@ -14,6 +14,7 @@ from .compasses import compasses_refusal, read_compasses, said_compasses
 from .crs import to_pyproj
 from .dates import said_dates, to_qt
 from .i18n import tr
+from .magnetic_ground import MagneticGround
 from .north_words import north_line
 from .point_rows import read_heights, said_heights
 from .remarks import run_warning
@@ -117,6 +118,7 @@ class NorthBlock:
 
     def __init__(self, said, locator):
         self.say, self.roles = said_north(said), north_roles(said)
+        self._magnetic = MagneticGround(said)
         self._locator, self._projection = locator, locator.projection
         self._habits, self.account = None, NorthAccount()
         self._looked_over = self._corrected = 0
@@ -192,6 +194,7 @@ class NorthBlock:
         found = true_north.correct(
             chunk.table(self.roles), places, azimuth, self.say, matters, notes, self._habits, self._corrected
         )
+        self._magnetic.note(places, matters & (found.norths == MAGNETIC), notes)
         self._corrected += len(chunk)
         self.account.merge(found.account)
         return replace(found, read_date=to_qt(found.read_date))

@@ -137,6 +137,7 @@ def sentences():
         ),
         "attraction_near": tr("For local attraction {value} degrees were added, known {away} m away."),
         "station_apart": tr("Findings of this station lie {value} m apart."),
+        "mag_ground": tr("The reading was taken {value} m from ground marked as magnetic (0: within it)."),
         "sun_word": tr('"{value}" is not known: a side of the sun is centre, left or right, a shadow yes or no.'),
         "sun_years": tr("The sun's place is known from 1900 to 2100, not in {value}."),
         "time_skipped": tr('The time "{value}" did not exist that day: the clocks were put forward.'),

@@ -7,14 +7,17 @@ from qgis.core import QgsProcessingException
 
 from ..core import angles, readings
 from ..core.blunders import Finding, LetterColumns
+from ..core.correction import MAGNETIC
 from ..core.notation import NOTATIONS, PAIR_MEANS, RAKE_MEANS
 from ..core.places import nowhere
 from ..core.readings import Account, reduce_readings
+from ..core.true_north import norths_of
 from ..core.words import KINDS, POLARITIES
 from ..drawing.layer_style import style_attitudes
 from ..gis import wording
 from ..gis.dates import to_qt
 from ..gis.i18n import tr
+from ..gis.magnetic_ground import MagneticGround
 from ..gis.north_block import north_roles, refuse_undated, said_north
 from ..gis.north_words import north_line
 from ..gis.places import PlacesKept
@@ -315,15 +318,17 @@ def reduce_layer(said, run, source, roles, known=None, first=None):
         None where the run was cancelled.
     """
     say, locator = said_readings(said, run), run.locator(source)
-    where = PlacesKept(locator)
+    where, ground = PlacesKept(locator), MagneticGround(said)
     habits = _look_over(said, run, source, where, say, roles)
     ours = [*(["index_err"] if say.north.checks else []), *(["attr_corr"] if say.north.attraction is not None else [])]
     added = [*ATTITUDE, *ours, *NOTICED]
     tally, account, begin = Tally(), Account(known=_letters_beside(run, source, roles)), 0
     with run.output(said.OUTPUT, source, added, tally=tally) as out:
         for chunk in run.chunks(source, start=10.0):
-            found = reduce_readings(chunk.table(roles), where.again(chunk, begin), say, habits, begin)
+            table, places = chunk.table(roles), where.again(chunk, begin)
+            found = reduce_readings(table, places, say, habits, begin)
             notes = Notes(len(chunk), found.noticed)
+            ground.note(places, norths_of(table, say.north, len(chunk))[0] == MAGNETIC, notes)
             columns = {**found.columns, "read_date": to_qt(found.columns["read_date"])}
             if known is not None:
                 notes.take(known(begin, len(chunk)))

@@ -49,20 +49,29 @@ def test_facing_of_steep_beds_goes_by_the_beds():
     assert found.interlimb[0] == pytest.approx(180.0 - 59.0, abs=0.5)
 
 
-@given(st.integers(0, 2**32 - 1))
-def test_limbs_are_told_apart_whatever_the_sense(seed):
+def scattered_limbs(seed):
+    """Limbs of 25 and 15 beds that scatter by 2 degrees, in any position and of either sense, and their limbs."""
     draw = np.random.default_rng(seed)
     turn = turns(draw, 1)[0]
     limb = np.repeat([0, 1], [25, 15])
     first, second = np.array([1.0, 0.0, 0.2]), np.array([-0.5, 0.0, 1.0])
     rows = np.where(limb[:, np.newaxis] == 0, first, second)
-    # A test for two limbs misses some where rock scatters by 5 degrees; by 2 it may miss none.
     rows = scattered(draw, rows / np.linalg.norm(rows, axis=1)[:, np.newaxis], 2.0) @ turn.T
-    rows = rows * draw.choice([-1, 1], (40, 1))
+    return rows * draw.choice([-1, 1], (40, 1)), limb
+
+
+@given(st.integers(0, 2**32 - 1))
+def test_limbs_are_told_apart_whatever_the_sense(seed):
+    rows, limb = scattered_limbs(seed)
     found = limbs(rows, girdles(rows).axis[0])
     assert found.distinct
-    assert found.tight
     assert found.limb.tolist() == limb.tolist()
+
+
+def test_limbs_that_scatter_alike_every_way_are_tight():
+    """Their spreads about and along the axis are compared: of 200 seeded folds chance may deny it to a few."""
+    found = [limbs(rows, girdles(rows).axis[0]).tight for rows, _ in map(scattered_limbs, range(200))]
+    assert np.mean(found) > 0.95
 
 
 def test_a_rounded_fold_has_halves_but_no_distinct_limbs():
@@ -79,7 +88,7 @@ def test_beds_that_are_no_fold_have_no_limbs():
     assert limbs(pole([0.0, 10.0], [10.0, 20.0]), [np.nan] * 3) is None
 
 
-def test_two_limbs_cross_in_the_printed_axis():
+def test_scattered_limbs_cross_in_the_printed_axis():
     """Hudson and Harrison, appendix B, p. 436: dip directions and dips 266/36 and 146/59 meet in 219/26."""
     line, _, _ = crossing(pole([266 - 90], [36]), pole([146 - 90], [59]))
     assert np.ravel(line_of(line)) == pytest.approx([219, 26], abs=1.0)
