@@ -329,3 +329,37 @@ def test_every_layer_is_drawn_by_gdal_alone(exported, tmp_path):
             gdal.RasterizeLayer(picture, [1], layer, burn_values=[1])
             ink = np.mean(picture.ReadAsArray())
             assert ink > (0.99 if table == "MapUnitPolys" else 0.0005), (form, table)
+
+
+def test_tables_of_a_section_keep_their_keys_and_their_space(whole_map, tmp_path):
+    from qgis.core import QgsFeature, QgsGeometry, QgsVectorLayer
+
+    fields = "&".join(
+        f"field={name}:string"
+        for name in ("Type", "IsConcealed", "ExistenceConfidence", "IdentityConfidence", "CSAContactsAndFaults_ID")
+    )
+    lines = QgsVectorLayer(f"LineString?{fields}", "CSAContactsAndFaults", "memory")
+    row = QgsFeature(lines.fields())
+    row.setAttributes(["fault, normal", "N", "certain", "questionable", "CSACAF1"])
+    row.setGeometry(QgsGeometry.fromWkt("LINESTRING(100 400, 180 -20)"))
+    lines.dataProvider().addFeatures([row])
+    _, path = export(whole_map, tmp_path / "out", SECTIONS=[lines])
+    data = gdal.OpenEx(str(path), gdal.OF_VECTOR)
+    group = data.GetRootGroup().OpenGroup("CrossSectionA")
+    assert group.GetVectorLayerNames() == ["CSAContactsAndFaults"]
+    (found,) = data.GetLayerByName("CSAContactsAndFaults")
+    assert found["CSAContactsAndFaults_ID"] == "CSACAF1"
+    assert found["LocationConfidenceMeters"] == -9.0
+    line = found.GetGeometryRef().GetGeometryRef(0)
+    # x the distance along the section, y the height, as they were drawn; 0.1 mm is the grid of the geodatabase.
+    assert line.GetPoints()[1] == pytest.approx((180.0, -20.0), abs=1e-4)
+    terms = {row["Term"]: row["Definition"] for row in rows(path, "Glossary")}
+    assert "right of the line" in terms["fault, normal"]
+    assert "questionable" in terms
+
+
+def test_other_layers_are_no_tables_of_a_section(whole_map, area, tmp_path):
+    from qgis.core import QgsProcessingException
+
+    with pytest.raises(QgsProcessingException, match="no table of a section"):
+        export(whole_map, tmp_path / "out", SECTIONS=[area("contacts")])
