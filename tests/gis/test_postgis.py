@@ -210,3 +210,21 @@ def test_columns_carry_their_meanings_as_comments(points, table, postgis, agonic
         f"WHERE c.relname = '{name}' AND a.attname = 'dip_dir'"
     )
     assert "Azimuth toward which the plane dips" in str(found)
+
+
+def test_what_is_made_from_a_table_names_the_table_and_nobody(points, table, agonic, tmp_path):
+    from agonic.processing_algs.gis.provenance import history_of
+
+    name, destination = table
+    correct(points, destination, agonic)
+    source = f"postgres://{destination.partition(':')[2]}"
+    out, page = tmp_path / "out.gpkg", tmp_path / "report.html"
+    correct(source, str(out), agonic, REPORT=str(page))
+    made = QgsVectorLayer(str(out), "made", "ogr")
+    (*_, record) = history_of(made)
+    assert [one["layer"] for one in record["inputs"]] == [f"field.{name}"]
+    for path in (out, page, *tmp_path.glob("*.qm?")):
+        held = path.read_bytes().replace(b"by the mapper", b"")  # as sentences have it; the user is called so too
+        assert PASSWORD.encode() not in held
+        assert b"mapper" not in held
+    assert f"field.{name}" in page.read_text(encoding="utf-8")
