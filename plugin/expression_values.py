@@ -9,6 +9,7 @@ from qgis.core import QgsCoordinateReferenceSystem, QgsGeometry, QgsPointXY
 from ..processing_algs.core import attitudes, norths
 from ..processing_algs.core.dates import SaidDates
 from ..processing_algs.core.field_model import FieldModel
+from ..processing_algs.core.geomagnetism import MODELS
 from ..processing_algs.core.letters import LETTERS
 from ..processing_algs.core.notation import PAIR_MEANS, read_rows
 from ..processing_algs.core.notation_write import PLANE_NOTATIONS, write_planes
@@ -109,6 +110,7 @@ def declination(context, geometry, date, height, model, crs):
     """Declination at a point and date."""
     if geometry is None or date is None:
         return None
+    _word(model, "model", MODELS)
     places, height = _places(context, geometry, crs), _angle(height, "height") or 0.0
     notes = Notes(1)
     at = FieldModel(model).at(places, np.array([height]), SaidDates(), [plain(date)], ONE, ONE, notes)

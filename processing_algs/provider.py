@@ -5,6 +5,7 @@ from pathlib import Path
 from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtGui import QIcon
 
+from .exchange.export_attitudes import ExportAttitudes
 from .exchange.export_gems import ExportGems
 from .exchange.export_geosciml import ExportGeosciml
 from .exchange.import_gems import ImportGems
@@ -100,6 +101,7 @@ ALGORITHMS = (
     ExportGems,
     ImportGems,
     ExportGeosciml,
+    ExportAttitudes,
 )
 
 ICON = Path(__file__).parent.parent / "plugin" / "icon.svg"

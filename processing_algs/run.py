@@ -1,6 +1,7 @@
 """A run of an algorithm: what it reads, what it writes, what it says."""
 
 from contextlib import contextmanager
+from pathlib import Path
 
 from qgis.core import QgsCoordinateReferenceSystem, QgsFields
 
@@ -186,6 +187,10 @@ class Run:
         if path:
             self.results[file.key] = path
 
+    def provenance(self, folder):
+        """How the outputs are made, for one in a folder. Dict."""
+        return self._algorithm.run_outputs.provenance.record(folder)
+
     def method(self, sentence):
         """Have a sentence for a methods section kept with the outputs."""
         self._algorithm.run_outputs.provenance.methods.append(sentence)
@@ -202,7 +207,7 @@ class Run:
         page = Report(title)
         yield page
         if destination and not self.is_cancelled:
-            run_table(page, self._algorithm, self._parameters, self.context, self.results, destination.place)
+            run_table(page, self.provenance(Path(destination.place).parent), self.results, destination.place)
             page.write(self.file(destination))
 
     def file(self, destination):

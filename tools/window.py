@@ -163,6 +163,54 @@ def several():
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
+def after():
+    """The line after a run from the main job's dialog, and what its buttons do; the menu."""
+    import processing
+    from agonic.plugin.after_run import rejecting_layers
+    from qgis.core import QgsFeature, QgsGeometry, QgsPointXY
+    from qgis.PyQt.QtWidgets import QPushButton
+
+    readings = QgsVectorLayer("Point?crs=EPSG:32633&field=azimuth:double&field=dip:double", "book", "memory")
+    for at, dip in enumerate((30, 120, 20)):
+        feature = QgsFeature(readings.fields())
+        feature.setGeometry(QgsGeometry.fromPointXY(QgsPointXY(500000 + 50 * at, 5300000)))
+        feature.setAttributes([40.0, dip])
+        readings.dataProvider().addFeatures([feature])
+    QgsProject.instance().addMapLayer(readings)
+    shown = processing.createAlgorithmDialog(
+        "agonic:correct_readings", {"INPUT": readings.id(), "NOTATION": "strike_right", "DATE": "2026-06-01"}
+    )
+    shown.show()
+    wait()
+    shown.runAlgorithm()
+    wait(4)
+    close(shown)
+    bar = iface.messageBar()
+    item = bar.currentItem()
+    buttons = {button.text(): button for button in item.findChildren(QPushButton)} if item else {}
+    SEEN["after"] = {
+        "title": item.title() if item else "",
+        "text": item.text() if item else "",
+        "buttons": list(buttons),
+    }
+    layers = [one for one in QgsProject.instance().mapLayers().values() if one.name().startswith("book: ")]
+    SEEN["after"]["layers"] = [one.name() for one in layers]
+    groups = [group.name() for group in QgsProject.instance().layerTreeRoot().findGroups()]
+    SEEN["after"]["groups"] = groups
+    iface.mainWindow().grab().save(str(FOLDER / "after_run.png"))
+    if "Show rejected" in buttons:
+        buttons["Show rejected"].click()
+        wait(1)
+        SEEN["after"]["selected"] = [one["status"] for layer in layers for one in layer.selectedFeatures()]
+        SEEN["after"]["found"] = [one.name() for one in rejecting_layers({"OUTPUT": layers[0].id()})]
+    menu = next(one.menu() for one in iface.pluginMenu().actions() if one.text().replace("&", "") == "Agonic")
+    SEEN["menu"] = [action.text().replace("&", "") for action in menu.actions()]
+    menu.popup(iface.mainWindow().pos())
+    wait(0.5)
+    menu.grab().save(str(FOLDER / "menu.png"))
+    menu.close()
+
+
 def look():
     """Look at all of it, write down what was seen, and close QGIS."""
     try:
@@ -176,7 +224,7 @@ def look():
             "memory",
         )
         QgsProject.instance().addMapLayer(table)
-        for part in (dialog, batch, modeler, several):
+        for part in (dialog, batch, modeler, several, after):
             try:
                 part()
             except Exception:  # a window hangs on what is not caught
@@ -193,4 +241,3 @@ def look():
 
 sys.excepthook = lambda *error: SEEN.setdefault("hook", []).append("".join(traceback.format_exception(*error)))
 QTimer.singleShot(1500, look)
-del iface

@@ -6,6 +6,7 @@ from pathlib import Path
 from osgeo import gdal
 from qgis.core import QgsVectorFileWriter
 
+from ..core.exchange_text import DXF_MARK, KML_MARK
 from .databases import contents_of, find_table, is_database
 from .i18n import tr
 
@@ -19,6 +20,8 @@ MARKS = {
     ".gpkg": b"SQLite format 3\0",
     ".jpg": b"\xff\xd8\xff",
     ".jpeg": b"\xff\xd8\xff",
+    ".kml": KML_MARK.encode(),
+    ".dxf": DXF_MARK.encode(),
 }
 """Bytes near the beginning by which a kind of file is known. Any other kind must carry our own mark."""
 HEAD = 4096  # how far from the beginning a mark is looked for. Units: bytes

@@ -130,9 +130,9 @@ class Provenance:
         (folder / FILE).write_text(printable(lines) + "\n", encoding="utf-8")
 
     def add_to_report(self, path):
-        """Write it into a report of ours, before its cautions; any other file is left alone."""
+        """Write it into a report of ours that does not tell its run yet; any other file is left alone."""
         page = Path(path).read_text(encoding="utf-8")
-        if REPORT_MARK not in page:
+        if REPORT_MARK not in page or f"<h2>{escape(heading())}</h2>" in page:
             return
         head, sign, tail = page.rpartition('<div class="caution">')
         if not sign:
@@ -141,7 +141,7 @@ class Provenance:
             f"<tr><td>{escape(name)}</td><td>{escape(value)}</td></tr>"
             for name, value in lines_of(self.record(Path(path).parent.parent))
         )
-        made = f"<h2>{escape(tr('How this was made'))}</h2>\n<table>{rows}</table>\n"
+        made = f"<h2>{escape(heading())}</h2>\n<table>{rows}</table>\n"
         Path(path).write_text(printable(head + made + sign + tail), encoding="utf-8")
 
 
@@ -257,13 +257,22 @@ def lines_of(record):
         (tr("version"), record["version"]),
         (tr("date"), record["date"]),
     ]
-    pairs += [(one["parameter"], one["layer"]) for one in record["inputs"]]
-    return pairs + sorted(record["parameters"].items())
+    return pairs + said_of(record)
+
+
+def said_of(record):
+    """What was read and what was said, as pairs of a parameter and its value. List of (str, str)."""
+    return [(one["parameter"], one["layer"]) for one in record["inputs"]] + sorted(record["parameters"].items())
+
+
+def heading():
+    """Heading of the part of a report that tells its run."""
+    return tr("This run")
 
 
 def sentence_of(record):
     """A record as one sentence."""
-    parts = ", ".join(f"{name}: {value}" for name, value in lines_of(record)[3:])
+    parts = ", ".join(f"{name}: {value}" for name, value in said_of(record))
     return f"{record['tool']} {record['version']}, {record['date']}. {parts}"
 
 

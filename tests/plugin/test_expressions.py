@@ -200,7 +200,7 @@ def test_what_cannot_be_used_is_an_error_with_a_reason(agonic):
     assert "crs:=" in error_of("agonic_declination(make_point(9, 47), '2024')")
     assert "1900 to 2030" in error_of("agonic_declination(make_point(9, 47), '1850', crs:='EPSG:4326')")
     assert "more than one way" in error_of("agonic_declination(make_point(9, 47), '1/6/2024', crs:='EPSG:4326')")
-    assert "no magnetic model" in error_of("agonic_declination(make_point(9, 47), '2024', 0, 'x', 'EPSG:4326')")
+    assert "igrf14" in error_of("agonic_declination(make_point(9, 47), '2024', 0, 'x', 'EPSG:4326')")
     assert "EPSG:1" in error_of("agonic_convergence(make_point(9, 47), 'EPSG:1')")
     assert "centroid" in error_of("agonic_convergence(geom_from_wkt('LineString(9 47, 10 47)'), 'EPSG:4326')")
     assert "no geometry" in error_of("agonic_convergence('9 47', 'EPSG:4326')")

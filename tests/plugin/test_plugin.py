@@ -77,6 +77,7 @@ def test_without_a_window_the_algorithms_come_and_go(alone):
         "agonic:depth_to_plane",
         "agonic:draft_section",
         "agonic:draw_section",
+        "agonic:export_attitudes",
         "agonic:export_gems",
         "agonic:export_geosciml",
         "agonic:fault_slip",

@@ -86,3 +86,18 @@ def test_a_field_that_is_taken_while_folded_away_is_named(seen):
     assert "(taken: Kind of structure: kind)" in folded["title"]
     assert "Kind of structure" not in folded["emptied"]
     assert "taken" not in seen["sight_to_terrain"]["folded"]["title"]
+
+
+def test_a_run_ends_with_one_line_and_ways_to_the_rejected_rows_and_the_report(seen):
+    after = seen["after"]
+    assert (after["title"], after["text"]) == ("Correct compass readings", "2 done, 1 rejected")
+    assert after["buttons"] == ["Show rejected", "Report"]
+    assert after["selected"] == ["rejected"]
+    assert after["layers"] == after["found"] == ["book: Attitudes"]
+    assert after["groups"] == ["Correct compass readings"]
+
+
+def test_the_menu_stands_under_plugins(seen):
+    assert seen["menu"][0] == "Correct compass readings…"
+    assert seen["menu"][1:3] == ["1 North", "2 Readings"]
+    assert seen["menu"][-2:] == ["Open the sample area…", "Help"]
