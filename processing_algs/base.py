@@ -366,7 +366,7 @@ COUNTS = (DONE, WARNED, REJECTED)
 
 
 def is_part(feedback):
-    """Whether a run is a step of a model or a row of a batch, which say themselves what was done."""
+    """Whether a run is one of several steps, as in a model, whose log says what each did."""
     return isinstance(feedback, QgsProcessingMultiStepFeedback)
 
 

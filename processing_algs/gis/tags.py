@@ -109,6 +109,7 @@ TOOLS = {
     "depth_to_plane": "depth, plane, borehole, strike, dip, terrain, elevation",
     "draft_section": "cross section, draft, profile, depth, fold, fault, dip, apparent dip, bedding",
     "draw_section": "cross section, profile, figure, apparent dip, fault, unit, legend, print, contact, borehole",
+    "export_attitudes": "exchange, attitude, strike, dip, lineation, notation, convert, archive",
     "export_gems": "exchange, archive, map, unit, fault",
     "export_geosciml": "exchange, archive, map, unit, fault",
     "fault_slip": "fault, slip, kinematics, rake, lineation, statistics",

@@ -30,6 +30,17 @@ class LocalAttraction(AgonicAlgorithm):
     """A layer of stations with what must be added there."""
 
     ID, GROUP = "local_attraction", "sightings"
+    FIRST = (
+        "CHECKS",
+        "STATIONS",
+        "PAIRS",
+        "FROM_FIELD",
+        "TO_FIELD",
+        "FORE_FIELD",
+        "BACK_FIELD",
+        "POINTS",
+        "POINT_FIELD",
+    )
 
     def displayName(self):
         """Name in the toolbox."""
