@@ -13,6 +13,11 @@ import demo  # noqa: E402
 import make_sample  # noqa: E402
 
 
+@pytest.fixture(autouse=True)
+def _algorithms(agonic):
+    """The algorithms are there, whatever test runs first."""
+
+
 @pytest.fixture(scope="session")
 def sample(tmp_path_factory):
     """A copy of the sample files: opening a GeoPackage changes the file."""

@@ -363,3 +363,14 @@ def test_other_layers_are_no_tables_of_a_section(whole_map, area, tmp_path):
 
     with pytest.raises(QgsProcessingException, match="no table of a section"):
         export(whole_map, tmp_path / "out", SECTIONS=[area("contacts")])
+
+
+def test_attitudes_alone_in_degrees_make_a_database_that_says_what_it_lacks(make_points, tmp_path):
+    points = make_points(["strike:double", "dip:double"], [(12.0, 49.0, 40.0, 30.0)], crs="EPSG:4326")
+    result, path = export({"ATTITUDES": points}, tmp_path / "out", FORMAT="gpkg")
+    (row,) = rows(path, "OrientationPoints")
+    assert (row["Azimuth"], row["Inclination"], row["MapUnit"], row["StationsID"]) == (40.0, 30.0, None, None)
+    assert result["LEVEL_2"] >= 3  # no units, no contacts, nothing described
+    told = (tmp_path / "out" / "how_this_was_made.txt").read_text(encoding="utf-8")
+    assert "agonic:export_gems" in told
+    assert "FORMAT: gpkg" in told
