@@ -6,7 +6,7 @@
     <message>
       <location filename="../plugin/after_run.py" />
       <source>Show rejected</source>
-      <translation type="unfinished" />
+      <translation>Mostrar rechazadas</translation>
     </message>
     <message>
       <location filename="../plugin/after_run.py" />
@@ -17,122 +17,122 @@
     <message>
       <location filename="../plugin/after_run.py" />
       <source>{done} done, {rejected} rejected</source>
-      <translation type="unfinished" />
+      <translation>{done} hechas, {rejected} rechazadas</translation>
     </message>
     <message>
       <location filename="../plugin/after_run.py" />
       <source>, {warned} of those done with a warning</source>
-      <translation type="unfinished" />
+      <translation>, {warned} de las hechas con advertencia</translation>
     </message>
     <message>
       <location filename="../plugin/expression_values.py" />
       <source>{name}: {value} is no number.</source>
-      <translation type="unfinished" />
+      <translation>{name}: {value} no es un número.</translation>
     </message>
     <message>
       <location filename="../plugin/expression_values.py" />
       <source>{name}: {value} is outside 0 to 90.</source>
-      <translation type="unfinished" />
+      <translation>{name}: {value} está fuera de 0 a 90.</translation>
     </message>
     <message>
       <location filename="../plugin/expression_values.py" />
       <source>{name}: {value} is none of {allowed}.</source>
-      <translation type="unfinished" />
+      <translation>{name}: {value} no es ninguno de {allowed}.</translation>
     </message>
     <message>
       <location filename="../plugin/expression_values.py" />
       <source>Whose coordinates are these? Name their coordinate reference system, such as crs:='EPSG:25832'.</source>
-      <translation type="unfinished" />
+      <translation>¿De qué sistema son estas coordenadas? Indique su sistema de referencia de coordenadas, por ejemplo crs:='EPSG:25832'.</translation>
     </message>
     <message>
       <location filename="../plugin/expression_values.py" />
       <source>There is no coordinate reference system {name}.</source>
-      <translation type="unfinished" />
+      <translation>No existe el sistema de referencia de coordenadas {name}.</translation>
     </message>
     <message>
       <location filename="../plugin/expression_values.py" />
       <source>{name} leads to no places on Earth.</source>
-      <translation type="unfinished" />
+      <translation>{name} no lleva a lugares de la Tierra.</translation>
     </message>
     <message>
       <location filename="../plugin/expression_values.py" />
       <source>The place is no geometry; use @geometry, $geometry or make_point(x, y).</source>
-      <translation type="unfinished" />
+      <translation>El lugar no es una geometría; use @geometry, $geometry o make_point(x, y).</translation>
     </message>
     <message>
       <location filename="../plugin/expression_values.py" />
       <source>The place is no point; a point of a line or an area is centroid(@geometry).</source>
-      <translation type="unfinished" />
+      <translation>El lugar no es un punto; un punto de una línea o de un área es centroid(@geometry).</translation>
     </message>
     <message>
       <location filename="../plugin/expression_values.py" />
       <source>The point lies outside what its coordinate reference system can show.</source>
-      <translation type="unfinished" />
+      <translation>El punto queda fuera de lo que su sistema de referencia de coordenadas puede representar.</translation>
     </message>
     <message>
       <location filename="../plugin/expression_values.py" />
       <source>"{value}" is a line, not a plane.</source>
-      <translation type="unfinished" />
+      <translation>«{value}» es una línea, no un plano.</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>This cannot be used: {reason}</source>
-      <translation type="unfinished" />
+      <translation>Esto no se puede usar: {reason}</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>The coordinates are the layer's, unless crs names others.</source>
-      <translation type="unfinished" />
+      <translation>Las coordenadas son las de la capa, salvo que crs indique otras.</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>The text is a plane as written in the field, such as N45E/30SE or 045/30SE; azimuths stay as they were read, nothing is corrected. A pair without letters (045/30) needs pair_means: {means}. letters is {letters}. A text that can be read in two ways is an error.</source>
-      <translation type="unfinished" />
+      <translation>El texto es un plano como se anota en el campo, por ejemplo N45E/30SE o 045/30SE; los azimutes quedan como se leyeron, nada se corrige. Un par sin letras (045/30) necesita pair_means: {means}. letters es {letters}. Un texto que admite dos lecturas es un error.</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>Magnetic declination at a point and date, east positive, in degrees. Height in metres above sea level. NULL without a place or date; an error for a date outside the model, and where the field is too weak for a needle.</source>
-      <translation type="unfinished" />
+      <translation>Declinación magnética en un punto y una fecha, positiva al este, en grados. Altura en metros sobre el nivel del mar. NULL sin lugar o sin fecha; un error para una fecha fuera del modelo y donde el campo es demasiado débil para una aguja.</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>Meridian convergence at a point: azimuth of grid north from true north, east positive, in degrees.</source>
-      <translation type="unfinished" />
+      <translation>Convergencia de meridianos en un punto: azimut del norte de cuadrícula desde el norte verdadero, positiva al este, en grados.</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>Azimuth on the page of a true azimuth at a point, clockwise from the page's up, exact in every grid.</source>
-      <translation type="unfinished" />
+      <translation>Azimut en la hoja de un azimut verdadero en un punto, en sentido horario desde arriba de la hoja, exacto en cualquier cuadrícula.</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>True azimuth of an azimuth measured on the page at a point, exact in every grid.</source>
-      <translation type="unfinished" />
+      <translation>Azimut verdadero de un azimut medido en la hoja en un punto, exacto en cualquier cuadrícula.</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>Dip of a plane as seen on a vertical section drawn in an azimuth: positive where the plane goes down in the direction of drawing. All azimuths from the same north. NULL for a vertical plane along its own strike.</source>
-      <translation type="unfinished" />
+      <translation>Buzamiento de un plano visto en un corte vertical dibujado según un azimut: positivo donde el plano baja en el sentido del dibujo. Todos los azimutes desde el mismo norte. NULL para un plano vertical según su propio rumbo.</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>Strike of a plane as written, with the dip to its right; NULL for a level plane.</source>
-      <translation type="unfinished" />
+      <translation>Rumbo de un plano tal como está escrito, con el buzamiento a su derecha; NULL para un plano horizontal.</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>Dip of a plane as written.</source>
-      <translation type="unfinished" />
+      <translation>Buzamiento de un plano tal como está escrito.</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>Dip direction of a plane as written; NULL for a level plane.</source>
-      <translation type="unfinished" />
+      <translation>Dirección de buzamiento de un plano tal como está escrito; NULL para un plano horizontal.</translation>
     </message>
     <message>
       <location filename="../plugin/expressions.py" />
       <source>A plane as text, from its strike with the dip to the right and its dip. notation is {notations}; letters is {letters}.</source>
-      <translation type="unfinished" />
+      <translation>Un plano como texto, a partir de su rumbo con el buzamiento a la derecha y de su buzamiento. notation es {notations}; letters es {letters}.</translation>
     </message>
     <message>
       <location filename="../plugin/menu.py" />
@@ -142,7 +142,7 @@
     <message>
       <location filename="../plugin/menu.py" />
       <source>Open the sample area…</source>
-      <translation type="unfinished" />
+      <translation>Abrir el área de ejemplo…</translation>
     </message>
     <message>
       <location filename="../plugin/menu.py" />
@@ -152,22 +152,22 @@
     <message>
       <location filename="../plugin/sample.py" />
       <source>Folder for a copy of the sample area</source>
-      <translation type="unfinished" />
+      <translation>Carpeta para una copia del área de ejemplo</translation>
     </message>
     <message>
       <location filename="../plugin/sample.py" />
       <source>The sample area could not be copied: {reason}</source>
-      <translation type="unfinished" />
+      <translation>No se pudo copiar el área de ejemplo: {reason}</translation>
     </message>
     <message>
       <location filename="../plugin/sample.py" />
       <source>The sample area is in {folder}. It is invented.</source>
-      <translation type="unfinished" />
+      <translation>El área de ejemplo está en {folder}. Es inventada.</translation>
     </message>
     <message>
       <location filename="../plugin/sample.py" />
       <source>Units</source>
-      <translation type="unfinished" />
+      <translation>Unidades</translation>
     </message>
     <message>
       <location filename="../plugin/sample.py" />
@@ -191,7 +191,7 @@
     <message>
       <location filename="../plugin/sample.py" />
       <source>Streams</source>
-      <translation type="unfinished" />
+      <translation>Arroyos</translation>
     </message>
     <message>
       <location filename="../plugin/sample.py" />
@@ -203,7 +203,7 @@
     <message>
       <location filename="../plugin/sample.py" />
       <source>Compass readings, as written</source>
-      <translation type="unfinished" />
+      <translation>Lecturas de brújula, tal como se escribieron</translation>
     </message>
     <message>
       <location filename="../plugin/sample.py" />
@@ -213,17 +213,17 @@
     <message>
       <location filename="../plugin/sample.py" />
       <source>A second notebook</source>
-      <translation type="unfinished" />
+      <translation>Una segunda libreta</translation>
     </message>
     <message>
       <location filename="../plugin/sample.py" />
       <source>Agonic: the sample area</source>
-      <translation type="unfinished" />
+      <translation>Agonic: el área de ejemplo</translation>
     </message>
     <message>
       <location filename="../plugin/widgets.py" />
       <source>{title} (taken: {taken})</source>
-      <translation type="unfinished" />
+      <translation>{title} (se toma: {taken})</translation>
     </message>
     <message>
       <location filename="../processing_algs/base.py" />
@@ -1464,604 +1464,21 @@
       <translation>Archivos HTML (*.html)</translation>
     </message>
     <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Export to GeMS</source>
-      <translation type="unfinished" />
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>Export attitudes</source>
+      <translation>Exportar actitudes</translation>
     </message>
     <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Writes the layers of a map as a GeMS database (US Geological Survey, Techniques and Methods 11-B10, 2020) into a new folder: a file geodatabase, a GeoPackage or a set of Shapefiles, with the standard's tables, fields and nulls.
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>Writes attitudes to a plain file. CSV: a table, and beside it its metadata (CSVW, of the World Wide Web Consortium), which state unit, convention, north and model of each column. KML and KMZ: for a globe, each symbol as lines on the ground, turned by its true azimuth. DXF: each symbol as a block in its true size for the scale, turned by its azimuth on the map's grid, with its number.
 
-Azimuth is the strike with the dip to the right, or the trend, from true north; each Type has its row in the Glossary, which says so in words. Polarity goes into the Type. OrientationConfidenceDegrees is 2.45 times sig_pole. -9 stands for what is not known; the Azimuth of horizontal planes and vertical lines is 0. Rows that were rejected, or have no place, are counted and not exported.
+KML and DXF keep the look and lose much of the data; the log says what. Rejected rows are counted and left out.</source>
+      <translation>Escribe actitudes en un archivo sencillo. CSV: una tabla y, al lado, sus metadatos (CSVW, del World Wide Web Consortium), que dicen unidad, convención, norte y modelo de cada columna. KML y KMZ: para un globo, cada símbolo como líneas sobre el terreno, girado por su azimut verdadero. DXF: cada símbolo como bloque en su tamaño verdadero para la escala, girado por su azimut en la cuadrícula del mapa, con su número.
 
-Keys follow from the parameter and each row's number in its layer or ID_FIELD, so they stay the same when other rows are edited.
-
-The report lists table by table what the standard wants and the data lack, and what was found against each of its three levels. CorrelationOfMapUnits, symbols and metadata are not written.</source>
-      <translation type="unfinished" />
+KML y DXF conservan el aspecto y pierden muchos datos; el registro dice cuáles. Las filas rechazadas se cuentan y se omiten.</translation>
     </message>
     <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Tables of drawn sections</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Named as GeMS does, such as CSAContactsAndFaults; drawn sections have them on request.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>How the map is cited</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Goes into DataSources as the note of DAS1, this report.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>CRS of the database</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>Left empty: that of the map units, else of the first layer.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>Format</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>The standard asks for a file geodatabase with an open copy beside it.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>file geodatabase</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>GeoPackage</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Shapefiles</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Name of the database</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Letters, digits and underscores.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>Folder</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>A new or empty folder.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>What was written, what it lacks, and what was found against the standard's levels.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Findings against level {level}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>NAME: {name} is no name of a database; use letters, digits and underscores.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>SECTIONS: {name} is no table of a section as GeMS names it.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Stations not written: no layer of stations was given, so StationsID is null.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>CorrelationOfMapUnits not written. Symbols (a style) and FGDC metadata not written.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>GeMS database</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Level {level}: nothing found against it.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Level {level}: {line}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>Level {level}: {count} more findings.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_gems.py" />
-      <source>{table}.{field}: the texts of {rows} rows were cut; they are whole in the file of long texts.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>Export to GeoSciML</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>Writes the layers of a map as the views of GeoSciML 4.1 Lite (OGC 16-008): contacts, faults and map units, and each attitude as one SiteObservationView, with the URIs of the CGI vocabularies for types, polarity, convention and method. What is not known is the nil of the OGC, never a guess.
-
-Strikes have the dip to the right; azimuths and symbolRotation count clockwise from true north. A GeoPackage has azimuth, dip, polarity, convention and method as columns of their own behind those of the view; GML has the schema's properties only. Folds, section lines and stations have no view and are left out; the report says what was.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>What identifiers begin with</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>An absolute URI of yours, such as https://example.org/map/; the key of each row follows.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>CRS</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>One table or one file for each view.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>GML 3.1.1</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>What was written and what was left out.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>BASE_URI: {uri} is no absolute URI.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>GML names its CRS by a number of the EPSG; choose CRS, or a GeoPackage.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>GeoSciML Lite</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Written</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>view</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <location filename="../processing_algs/gis/noticed.py" />
-      <location filename="../processing_algs/planes/planes_report.py" />
-      <source>rows</source>
-      <translation>filas</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>noticed</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>such as</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>Left out</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>{what}: {count} rows left out, since Lite has no view for them.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>Uncertainties of attitudes, numeric ages and confidences are left out, since Lite has no place for them.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/export_geosciml.py" />
-      <source>Polarity, convention and method as URIs are left out of GML; a GeoPackage has them.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_files.py" />
-      <location filename="../processing_algs/exchange/geosciml_files.py" />
-      <location filename="../processing_algs/gis/placing.py" />
-      <location filename="../processing_algs/gis/proof.py" />
-      <source>Nothing was written to {place}: {reason}</source>
-      <translation>No se escribió nada en {place}: {reason}</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_files.py" />
-      <source>The GDAL of this QGIS cannot write {driver}; choose another FORMAT.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_files.py" />
-      <location filename="../processing_algs/exchange/geosciml_files.py" />
-      <location filename="../processing_algs/gis/placing.py" />
-      <location filename="../processing_algs/gis/proof.py" />
-      <location filename="../processing_algs/gis/server.py" />
-      <source>of {rows} rows, {found} are there</source>
-      <translation>de {rows} filas hay {found}</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_points.py" />
-      <location filename="../processing_algs/planes/depth_to_plane.py" />
-      <location filename="../processing_algs/planes/outcrop_trace.py" />
-      <location filename="../processing_algs/planes/structure_contours.py" />
-      <location filename="../processing_algs/sections/draft_inputs.py" />
-      <location filename="../processing_algs/sections/section_attitudes.py" />
-      <location filename="../processing_algs/statistics/reading.py" />
-      <location filename="../processing_algs/statistics/structural_domains.py" />
-      <source>Fields used: {fields}</source>
-      <translation>Campos usados: {fields}</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_points.py" />
-      <source>Stations that attitudes name and the layer of stations lacks, so that StationsID is null: {names}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The table is missing.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The table has no rows.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The field may not be null.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Blank texts.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Texts longer than the field's usual length: {value}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The key {value} is there more than once.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The Glossary lacks "{value}".</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The Glossary has "{value}", which nothing uses.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The Glossary has "{value}" more than once.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>DataSources lacks {value}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>DataSources has {value}, which nothing uses.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>DescriptionOfMapUnits lacks {value}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>DescriptionOfMapUnits has {value}, which is not on the map.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>DescriptionOfMapUnits has {value} more than once.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Not given for: {value}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The table is not as the standard prints it.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>"{value}" is no term of GeoMaterialDict.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Stations lacks {value}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Two stations are called "{value}"; attitudes were linked to the first.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>"{value}" is no key of numbers parted by dashes.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The parts of the key "{value}" are not as long as the others.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The key "{value}" is there more than once.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The key "{value}" sorts before the one above it.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>The key "{value}" is more than one step deeper than the one above it.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Areas overlap: {value}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>A gap between areas: {value}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Boundaries of areas that no line of ContactsAndFaults covers: {value}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Line {value} crosses or touches itself.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Lines lie on each other: {value}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>table</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>{read} rows of the layers were read: {done} were written, {rejected} were rejected and are not in it.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>What the standard wants and the data lack</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>GeoMaterial is left null where the rock is no term of the list. A word of its name suggests:</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <location filename="../processing_algs/sections/draft_report.py" />
-      <source>unit</source>
-      <translation>unidad</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>rock</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>A Shapefile holds 254 bytes of a text; these were cut, and are whole in the file of long texts:</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>field</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <location filename="../processing_algs/gis/noticed.py" />
-      <location filename="../processing_algs/readings/blunder_words.py" />
-      <source>row</source>
-      <translation>fila</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Against the three levels</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>A level includes those before it. This list does not say that the database is of a level: a review of its geologic names, which levels 2 and 3 ask for, and its metadata are not looked at.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>Level {level}: {count} findings.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>rule</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>found</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/gems_report.py" />
-      <source>{count} more are not listed.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>Import from GeMS</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>Reads the OrientationPoints of a GeMS database as attitudes, ready for symbols and sections: true north, nothing added to the azimuths, no ring setting; -9 and null texts become NULL.
-
-What Azimuth means is read from each Type's definition in the Glossary. Where the Glossary says nothing, or two things, planes are rejected unless CONVENTION says what to take. Kind and polarity come from the Type; Types that are not known are listed and read as a plane or line of no closer kind. sig_pole is OrientationConfidenceDegrees / 2.45.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>reject the row</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>strike, dip to the right</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>strike, dip to the left</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <location filename="../processing_algs/gis/wording.py" />
-      <source>dip direction</source>
-      <translation>dirección de buzamiento</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>Orientation points</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>Table OrientationPoints of the database, also as a Shapefile.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>Glossary</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>Left empty: the table Glossary of the same database.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <location filename="../processing_algs/exchange/map_layers.py" />
-      <location filename="../processing_algs/readings/fieldbook_places.py" />
-      <location filename="../processing_algs/sightings/traverse_report.py" />
-      <source>Stations</source>
-      <translation>Estaciones</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>For the names of stations. Left empty: the table Stations of the same database, if it has one.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>Planes whose convention the Glossary does not state</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/import_gems.py" />
-      <source>Ask whoever made the database. The standard means the strike with the dip to the right.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
       <location filename="../processing_algs/exchange/import_gems.py" />
       <location filename="../processing_algs/exchange/map_layers.py" />
       <location filename="../processing_algs/planes/outcrop_trace.py" />
@@ -2083,34 +1500,741 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
       <translation>Orientaciones</translation>
     </message>
     <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>Points with true strike and dip, trend and plunge.</source>
+      <translation>Puntos con rumbo y buzamiento, dirección e inmersión verdaderos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <location filename="../processing_algs/exchange/map_layers.py" />
+      <source>Name of each reading</source>
+      <translation>Nombre de cada lectura</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>Left empty: its number in the layer.</source>
+      <translation>Vacío: su número en la capa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>Format</source>
+      <translation>Formato</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>The file's name must end accordingly.</source>
+      <translation>El nombre del archivo debe terminar de acuerdo con él.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>CSV with metadata</source>
+      <translation>CSV con metadatos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <location filename="../processing_algs/symbols/style_lines.py" />
+      <source>Scale of the map (denominator)</source>
+      <translation>Escala del mapa (denominador)</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>Symbols have their size on paper at this scale. For KML and DXF.</source>
+      <translation>Los símbolos tienen su tamaño en papel a esta escala. Para KML y DXF.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>CRS of x and y, and of the drawing</source>
+      <translation>SRC de x e y, y del dibujo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>Left empty: the layer's own.</source>
+      <translation>Vacío: el propio de la capa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>File</source>
+      <translation>Archivo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>Ends in .csv, .kml, .kmz or .dxf, as the format.</source>
+      <translation>Termina en .csv, .kml, .kmz o .dxf, según el formato.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>OUTPUT: the name must end in {ending}.</source>
+      <translation>OUTPUT: el nombre debe terminar en {ending}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <location filename="../processing_algs/exchange/map_layers.py" />
+      <source>{key}: the layer has no coordinate reference system.</source>
+      <translation>{key}: la capa no tiene sistema de referencia de coordenadas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>A drawing needs a CRS in metres or feet, so that symbols have a size: choose CRS.</source>
+      <translation>Un dibujo necesita un SRC en metros o pies, para que los símbolos tengan tamaño: elija CRS.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>INPUT: the layer has neither strike and dip nor trend and plunge.</source>
+      <translation>INPUT: la capa no tiene ni rumbo y buzamiento ni dirección e inmersión.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <location filename="../processing_algs/north/north_angles.py" />
+      <location filename="../processing_algs/north/sun_azimuths.py" />
+      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
+      <location filename="../processing_algs/symbols/thin_attitudes.py" />
+      <source>The layer has no coordinate reference system that leads to places on Earth.</source>
+      <translation>La capa no tiene un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <location filename="../processing_algs/exchange/gems_points.py" />
+      <location filename="../processing_algs/planes/depth_to_plane.py" />
+      <location filename="../processing_algs/planes/outcrop_trace.py" />
+      <location filename="../processing_algs/planes/structure_contours.py" />
+      <location filename="../processing_algs/sections/draft_inputs.py" />
+      <location filename="../processing_algs/sections/section_attitudes.py" />
+      <location filename="../processing_algs/statistics/reading.py" />
+      <location filename="../processing_algs/statistics/structural_domains.py" />
+      <source>Fields used: {fields}</source>
+      <translation>Campos usados: {fields}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>KML drops: x, y, the CRS of the layer, fields of the layer beside those of attitudes, units.</source>
+      <translation>KML pierde: x, y, el SRC de la capa, los campos de la capa que no son de actitudes, las unidades.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_attitudes.py" />
+      <source>DXF drops: the CRS, every field but kind (the layer) and the number beside the symbol, line widths.</source>
+      <translation>DXF pierde: el SRC, todo campo salvo la clase (la capa) y el número junto al símbolo, los grosores de línea.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Export to GeMS</source>
+      <translation>Exportar a GeMS</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Writes the layers of a map as a GeMS database (US Geological Survey, Techniques and Methods 11-B10, 2020) into a new folder: a file geodatabase, a GeoPackage or a set of Shapefiles, with the standard's tables, fields and nulls.
+
+Azimuth is the strike with the dip to the right, or the trend, from true north; each Type has its row in the Glossary, which says so in words. Polarity goes into the Type. OrientationConfidenceDegrees is 2.45 times sig_pole. -9 stands for what is not known; the Azimuth of horizontal planes and vertical lines is 0. Rows that were rejected, or have no place, are counted and not exported.
+
+Keys follow from the parameter and each row's number in its layer or ID_FIELD, so they stay the same when other rows are edited.
+
+The report lists table by table what the standard wants and the data lack, and what was found against each of its three levels. CorrelationOfMapUnits, symbols and metadata are not written.</source>
+      <translation>Escribe las capas de un mapa como una base de datos GeMS (US Geological Survey, Techniques and Methods 11-B10, 2020) en una carpeta nueva: una geodatabase de archivos, un GeoPackage o un juego de Shapefiles, con las tablas, los campos y los nulos del estándar.
+
+Azimuth es el rumbo con el buzamiento a la derecha, o la dirección de la línea, desde el norte verdadero; cada Type tiene su fila en el Glossary, que lo dice en palabras. La polaridad va en el Type. OrientationConfidenceDegrees es 2.45 veces sig_pole. -9 es lo que no se sabe; el Azimuth de planos horizontales y líneas verticales es 0. Las filas rechazadas, o sin lugar, se cuentan y no se exportan.
+
+Las claves resultan del parámetro y del número de cada fila en su capa o de ID_FIELD, así que quedan iguales cuando se editan otras filas.
+
+El informe enumera tabla por tabla lo que el estándar pide y a los datos les falta, y lo hallado frente a cada uno de sus tres niveles. CorrelationOfMapUnits, símbolos y metadatos no se escriben.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Tables of drawn sections</source>
+      <translation>Tablas de cortes dibujados</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Named as GeMS does, such as CSAContactsAndFaults; drawn sections have them on request.</source>
+      <translation>Nombradas como en GeMS, como CSAContactsAndFaults; los cortes dibujados las tienen si se piden.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>How the map is cited</source>
+      <translation>Cómo se cita el mapa</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Goes into DataSources as the note of DAS1, this report.</source>
+      <translation>Va a DataSources como nota de DAS1, este informe.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>CRS of the database</source>
+      <translation>SRC de la base de datos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>Left empty: that of the map units, else of the first layer.</source>
+      <translation>Vacío: el de las unidades, o el de la primera capa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>The standard asks for a file geodatabase with an open copy beside it.</source>
+      <translation>El estándar pide una geodatabase de archivos con una copia abierta al lado.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>file geodatabase</source>
+      <translation>geodatabase de archivos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>GeoPackage</source>
+      <translation>GeoPackage</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Shapefiles</source>
+      <translation>Shapefiles</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Name of the database</source>
+      <translation>Nombre de la base de datos</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Letters, digits and underscores.</source>
+      <translation>Letras, cifras y guiones bajos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>Folder</source>
+      <translation>Carpeta</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>A new or empty folder.</source>
+      <translation>Una carpeta nueva o vacía.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>What was written, what it lacks, and what was found against the standard's levels.</source>
+      <translation>Qué se escribió, qué le falta, y qué se halló frente a los niveles del estándar.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Findings against level {level}</source>
+      <translation>Hallazgos frente al nivel {level}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>NAME: {name} is no name of a database; use letters, digits and underscores.</source>
+      <translation>NAME: {name} no es nombre de una base de datos; use letras, cifras y guiones bajos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>SECTIONS: {name} is no table of a section as GeMS names it.</source>
+      <translation>SECTIONS: {name} no es una tabla de un corte como la nombra GeMS.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Stations not written: no layer of stations was given, so StationsID is null.</source>
+      <translation>Stations no se escribió: no se dio una capa de estaciones, así que StationsID es nulo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>CorrelationOfMapUnits not written. Symbols (a style) and FGDC metadata not written.</source>
+      <translation>CorrelationOfMapUnits no se escribió. Los símbolos (un estilo) y los metadatos FGDC no se escribieron.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>GeMS database</source>
+      <translation>Base de datos GeMS</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Level {level}: nothing found against it.</source>
+      <translation>Nivel {level}: nada hallado en contra.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Level {level}: {line}</source>
+      <translation>Nivel {level}: {line}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>Level {level}: {count} more findings.</source>
+      <translation>Nivel {level}: {count} hallazgos más.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_gems.py" />
+      <source>{table}.{field}: the texts of {rows} rows were cut; they are whole in the file of long texts.</source>
+      <translation>{table}.{field}: se cortaron los textos de {rows} filas; están enteros en el archivo de textos largos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>Export to GeoSciML</source>
+      <translation>Exportar a GeoSciML</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>Writes the layers of a map as the views of GeoSciML 4.1 Lite (OGC 16-008): contacts, faults and map units, and each attitude as one SiteObservationView, with the URIs of the CGI vocabularies for types, polarity, convention and method. What is not known is the nil of the OGC, never a guess.
+
+Strikes have the dip to the right; azimuths and symbolRotation count clockwise from true north. A GeoPackage has azimuth, dip, polarity, convention and method as columns of their own behind those of the view; GML has the schema's properties only. Folds, section lines and stations have no view and are left out; the report says what was.</source>
+      <translation>Escribe las capas de un mapa como las vistas de GeoSciML 4.1 Lite (OGC 16-008): contactos, fallas y unidades, y cada actitud como una SiteObservationView, con los URI de los vocabularios de la CGI para tipos, polaridad, convención y método. Lo que no se sabe es el nil del OGC, nunca una suposición.
+
+Los rumbos tienen el buzamiento a la derecha; los azimuts y symbolRotation se cuentan en sentido horario desde el norte verdadero. Un GeoPackage tiene azimut, buzamiento, polaridad, convención y método como columnas propias detrás de las de la vista; el GML solo tiene las propiedades del esquema. Pliegues, líneas de corte y estaciones no tienen vista y se omiten; el informe dice qué se omitió.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>What identifiers begin with</source>
+      <translation>Con qué comienzan los identificadores</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>An absolute URI of yours, such as https://example.org/map/; the key of each row follows.</source>
+      <translation>Un URI absoluto suyo, como https://example.org/map/; le sigue la clave de cada fila.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>CRS</source>
+      <translation>SRC</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>One table or one file for each view.</source>
+      <translation>Una tabla o un archivo por vista.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>GML 3.1.1</source>
+      <translation>GML 3.1.1</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>What was written and what was left out.</source>
+      <translation>Qué se escribió y qué se omitió.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>BASE_URI: {uri} is no absolute URI.</source>
+      <translation>BASE_URI: {uri} no es un URI absoluto.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>GML names its CRS by a number of the EPSG; choose CRS, or a GeoPackage.</source>
+      <translation>El GML nombra su SRC por un número de la EPSG; elija CRS, o un GeoPackage.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>GeoSciML Lite</source>
+      <translation>GeoSciML Lite</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Written</source>
+      <translation>Escrito</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>view</source>
+      <translation>vista</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <location filename="../processing_algs/gis/noticed.py" />
+      <location filename="../processing_algs/planes/planes_report.py" />
+      <source>rows</source>
+      <translation>filas</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>noticed</source>
+      <translation>notado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>such as</source>
+      <translation>por ejemplo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>Left out</source>
+      <translation>Omitido</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>{what}: {count} rows left out, since Lite has no view for them.</source>
+      <translation>{what}: {count} filas omitidas, pues Lite no tiene vista para ellas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>Uncertainties of attitudes, numeric ages and confidences are left out, since Lite has no place for them.</source>
+      <translation>Las incertidumbres de las actitudes, las edades numéricas y las confianzas se omiten, pues Lite no tiene lugar para ellas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/export_geosciml.py" />
+      <source>Polarity, convention and method as URIs are left out of GML; a GeoPackage has them.</source>
+      <translation>La polaridad, la convención y el método como URI se omiten en el GML; un GeoPackage los tiene.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_files.py" />
+      <location filename="../processing_algs/exchange/geosciml_files.py" />
+      <location filename="../processing_algs/gis/placing.py" />
+      <location filename="../processing_algs/gis/proof.py" />
+      <source>Nothing was written to {place}: {reason}</source>
+      <translation>No se escribió nada en {place}: {reason}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_files.py" />
+      <source>The GDAL of this QGIS cannot write {driver}; choose another FORMAT.</source>
+      <translation>El GDAL de este QGIS no puede escribir {driver}; elija otro FORMAT.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_files.py" />
+      <location filename="../processing_algs/exchange/geosciml_files.py" />
+      <location filename="../processing_algs/gis/placing.py" />
+      <location filename="../processing_algs/gis/proof.py" />
+      <location filename="../processing_algs/gis/server.py" />
+      <source>of {rows} rows, {found} are there</source>
+      <translation>de {rows} filas hay {found}</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_points.py" />
+      <source>Stations that attitudes name and the layer of stations lacks, so that StationsID is null: {names}.</source>
+      <translation>Estaciones que las actitudes nombran y que faltan en la capa de estaciones, de modo que StationsID es nulo: {names}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The table is missing.</source>
+      <translation>Falta la tabla.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The table has no rows.</source>
+      <translation>La tabla no tiene filas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The field may not be null.</source>
+      <translation>El campo no puede ser nulo.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Blank texts.</source>
+      <translation>Textos en blanco.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Texts longer than the field's usual length: {value}.</source>
+      <translation>Textos más largos que lo usual en el campo: {value}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The key {value} is there more than once.</source>
+      <translation>La clave {value} está más de una vez.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The Glossary lacks "{value}".</source>
+      <translation>En el Glossary falta "{value}".</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The Glossary has "{value}", which nothing uses.</source>
+      <translation>El Glossary tiene "{value}", que nada usa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The Glossary has "{value}" more than once.</source>
+      <translation>El Glossary tiene "{value}" más de una vez.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>DataSources lacks {value}.</source>
+      <translation>En DataSources falta {value}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>DataSources has {value}, which nothing uses.</source>
+      <translation>DataSources tiene {value}, que nada usa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>DescriptionOfMapUnits lacks {value}.</source>
+      <translation>En DescriptionOfMapUnits falta {value}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>DescriptionOfMapUnits has {value}, which is not on the map.</source>
+      <translation>DescriptionOfMapUnits tiene {value}, que no está en el mapa.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>DescriptionOfMapUnits has {value} more than once.</source>
+      <translation>DescriptionOfMapUnits tiene {value} más de una vez.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Not given for: {value}.</source>
+      <translation>No dado para: {value}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The table is not as the standard prints it.</source>
+      <translation>La tabla no es como la imprime el estándar.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>"{value}" is no term of GeoMaterialDict.</source>
+      <translation>"{value}" no es un término de GeoMaterialDict.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Stations lacks {value}.</source>
+      <translation>En Stations falta {value}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Two stations are called "{value}"; attitudes were linked to the first.</source>
+      <translation>Dos estaciones se llaman "{value}"; las actitudes se enlazaron con la primera.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>"{value}" is no key of numbers parted by dashes.</source>
+      <translation>"{value}" no es una clave de números separados por guiones.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The parts of the key "{value}" are not as long as the others.</source>
+      <translation>Las partes de la clave "{value}" no son tan largas como las demás.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The key "{value}" is there more than once.</source>
+      <translation>La clave "{value}" está más de una vez.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The key "{value}" sorts before the one above it.</source>
+      <translation>La clave "{value}" se ordena antes que la anterior.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>The key "{value}" is more than one step deeper than the one above it.</source>
+      <translation>La clave "{value}" está más de un nivel por debajo de la anterior.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Areas overlap: {value}.</source>
+      <translation>Áreas que se traslapan: {value}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>A gap between areas: {value}.</source>
+      <translation>Un hueco entre áreas: {value}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Boundaries of areas that no line of ContactsAndFaults covers: {value}.</source>
+      <translation>Límites de áreas que ninguna línea de ContactsAndFaults cubre: {value}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Line {value} crosses or touches itself.</source>
+      <translation>La línea {value} se cruza o se toca a sí misma.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Lines lie on each other: {value}.</source>
+      <translation>Líneas que yacen una sobre otra: {value}.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>table</source>
+      <translation>tabla</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>{read} rows of the layers were read: {done} were written, {rejected} were rejected and are not in it.</source>
+      <translation>Se leyeron {read} filas de las capas: {done} se escribieron, {rejected} se rechazaron y no están en ella.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>What the standard wants and the data lack</source>
+      <translation>Lo que el estándar pide y a los datos les falta</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>GeoMaterial is left null where the rock is no term of the list. A word of its name suggests:</source>
+      <translation>GeoMaterial queda nulo donde la roca no es un término de la lista. Una palabra de su nombre sugiere:</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <location filename="../processing_algs/sections/draft_report.py" />
+      <source>unit</source>
+      <translation>unidad</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>rock</source>
+      <translation>roca</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>A Shapefile holds 254 bytes of a text; these were cut, and are whole in the file of long texts:</source>
+      <translation>Un Shapefile guarda 254 bytes de un texto; estos se cortaron, y están enteros en el archivo de textos largos:</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>field</source>
+      <translation>campo</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <location filename="../processing_algs/gis/noticed.py" />
+      <location filename="../processing_algs/readings/blunder_words.py" />
+      <source>row</source>
+      <translation>fila</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Against the three levels</source>
+      <translation>Frente a los tres niveles</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>A level includes those before it. This list does not say that the database is of a level: a review of its geologic names, which levels 2 and 3 ask for, and its metadata are not looked at.</source>
+      <translation>Un nivel incluye los anteriores. Esta lista no dice que la base de datos sea de un nivel: la revisión de sus nombres geológicos, que piden los niveles 2 y 3, y sus metadatos no se examinan.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>Level {level}: {count} findings.</source>
+      <translation>Nivel {level}: {count} hallazgos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>rule</source>
+      <translation>regla</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>found</source>
+      <translation>hallado</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/gems_report.py" />
+      <source>{count} more are not listed.</source>
+      <translation>{count} más no se enumeran.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>Import from GeMS</source>
+      <translation>Importar de GeMS</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>Reads the OrientationPoints of a GeMS database as attitudes, ready for symbols and sections: true north, nothing added to the azimuths, no ring setting; -9 and null texts become NULL.
+
+What Azimuth means is read from each Type's definition in the Glossary. Where the Glossary says nothing, or two things, planes are rejected unless CONVENTION says what to take. Kind and polarity come from the Type; Types that are not known are listed and read as a plane or line of no closer kind. sig_pole is OrientationConfidenceDegrees / 2.45.</source>
+      <translation>Lee los OrientationPoints de una base de datos GeMS como actitudes, listas para símbolos y cortes: norte verdadero, nada sumado a los azimuts, sin ajuste del limbo; -9 y los textos nulos pasan a NULL.
+
+Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Donde el Glossary no dice nada, o dice dos cosas, los planos se rechazan salvo que CONVENTION diga qué tomar. La clase y la polaridad vienen del Type; los Types desconocidos se enumeran y se leen como plano o línea sin clase más precisa. sig_pole es OrientationConfidenceDegrees / 2.45.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>reject the row</source>
+      <translation>rechazar la fila</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>strike, dip to the right</source>
+      <translation>rumbo, buzamiento a la derecha</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>strike, dip to the left</source>
+      <translation>rumbo, buzamiento a la izquierda</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <location filename="../processing_algs/gis/wording.py" />
+      <source>dip direction</source>
+      <translation>dirección de buzamiento</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>Orientation points</source>
+      <translation>Puntos de orientación</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>Table OrientationPoints of the database, also as a Shapefile.</source>
+      <translation>Tabla OrientationPoints de la base de datos, también como Shapefile.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>Glossary</source>
+      <translation>Glosario</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>Left empty: the table Glossary of the same database.</source>
+      <translation>Vacío: la tabla Glossary de la misma base de datos.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <location filename="../processing_algs/exchange/map_layers.py" />
+      <location filename="../processing_algs/readings/fieldbook_places.py" />
+      <location filename="../processing_algs/sightings/traverse_report.py" />
+      <source>Stations</source>
+      <translation>Estaciones</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>For the names of stations. Left empty: the table Stations of the same database, if it has one.</source>
+      <translation>Para los nombres de las estaciones. Vacío: la tabla Stations de la misma base de datos, si la tiene.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>Planes whose convention the Glossary does not state</source>
+      <translation>Planos cuya convención no declara el Glossary</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/exchange/import_gems.py" />
+      <source>Ask whoever made the database. The standard means the strike with the dip to the right.</source>
+      <translation>Pregunte a quien hizo la base de datos. El estándar entiende el rumbo con el buzamiento a la derecha.</translation>
+    </message>
+    <message>
       <location filename="../processing_algs/exchange/import_gems.py" />
       <source>The table's own fields, then kind, polarity, strike, dip, dip_dir, trend, plunge and sig_pole.</source>
-      <translation type="unfinished" />
+      <translation>Los campos propios de la tabla, luego kind, polarity, strike, dip, dip_dir, trend, plunge y sig_pole.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/import_gems.py" />
       <source>INPUT: the layer has no field {names}; it is no table OrientationPoints.</source>
-      <translation type="unfinished" />
+      <translation>INPUT: la capa no tiene el campo {names}; no es una tabla OrientationPoints.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/import_gems.py" />
       <source>There is no Glossary, so nothing says what Azimuth means.</source>
-      <translation type="unfinished" />
+      <translation>No hay Glossary, así que nada dice qué significa Azimuth.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/import_gems.py" />
       <source>Type "{word}" is not known: {count} rows.</source>
-      <translation type="unfinished" />
+      <translation>El Type "{word}" no se conoce: {count} filas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Points with true strike and dip, trend and plunge, such as corrected readings.</source>
-      <translation type="unfinished" />
+      <translation>Puntos con rumbo y buzamiento, dirección e inmersión verdaderos, como lecturas corregidas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Points.</source>
-      <translation type="unfinished" />
+      <translation>Puntos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
@@ -2121,17 +2245,17 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>How far points may lie off</source>
-      <translation type="unfinished" />
+      <translation>Cuánto pueden estar desplazados los puntos</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Radius, where the layer has no LocationConfidenceMeters. Left empty: -9, not known.</source>
-      <translation type="unfinished" />
+      <translation>Radio, donde la capa no tiene LocationConfidenceMeters. Vacío: -9, desconocido.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Folds and other lines</source>
-      <translation type="unfinished" />
+      <translation>Pliegues y otras líneas</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
@@ -2190,17 +2314,17 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>As for the style of units: code, name, order, description, color, rock, group.</source>
-      <translation type="unfinished" />
+      <translation>Como para el estilo de unidades: code, name, order, description, color, rock, group.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Age in words</source>
-      <translation type="unfinished" />
+      <translation>Edad en palabras</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>They go into CartographicLines.</source>
-      <translation type="unfinished" />
+      <translation>Van a CartographicLines.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
@@ -2211,12 +2335,12 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>No layer is given.</source>
-      <translation type="unfinished" />
+      <translation>No se dio ninguna capa.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>UNIT_FIELD is needed: name the field with the units.</source>
-      <translation type="unfinished" />
+      <translation>Se necesita UNIT_FIELD: nombre el campo con las unidades.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
@@ -2227,33 +2351,23 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
-      <source>{key}: the layer has no coordinate reference system.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Units of the table that are not on the map, left out: {codes}.</source>
-      <translation type="unfinished" />
+      <translation>Unidades de la tabla que no están en el mapa, omitidas: {codes}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Left empty: none.</source>
-      <translation type="unfinished" />
+      <translation>Vacío: ninguno.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Left empty: the field of this name.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/exchange/map_layers.py" />
-      <source>Name of each reading</source>
-      <translation type="unfinished" />
+      <translation>Vacío: el campo de este nombre.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Keys are made from it. Left empty: from the row's number in the layer.</source>
-      <translation type="unfinished" />
+      <translation>De él se hacen las claves. Vacío: del número de la fila en la capa.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
@@ -2264,12 +2378,12 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Links to the name of a station.</source>
-      <translation type="unfinished" />
+      <translation>Enlaza con el nombre de una estación.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Strike, dip to the right</source>
-      <translation type="unfinished" />
+      <translation>Rumbo, buzamiento a la derecha</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
@@ -2287,37 +2401,37 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Uncertainty of the attitude</source>
-      <translation type="unfinished" />
+      <translation>Incertidumbre de la actitud</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>1-sigma of the pole or line, in degrees.</source>
-      <translation type="unfinished" />
+      <translation>1 sigma del polo o de la línea, en grados.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Smallest scale to plot at</source>
-      <translation type="unfinished" />
+      <translation>Menor escala a la que se dibuja</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Denominator; 0 is all scales.</source>
-      <translation type="unfinished" />
+      <translation>Denominador; 0 es todas las escalas.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Lines. IsConcealed, ExistenceConfidence, IdentityConfidence, LocationConfidenceMeters, symbol and Notes are taken where the layer has fields of these names.</source>
-      <translation type="unfinished" />
+      <translation>Líneas. Se toman IsConcealed, ExistenceConfidence, IdentityConfidence, LocationConfidenceMeters, symbol y Notes donde la capa tiene campos de estos nombres.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Type of each line</source>
-      <translation type="unfinished" />
+      <translation>Tipo de cada línea</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
       <source>Such as contact, or a GeMS type.</source>
-      <translation type="unfinished" />
+      <translation>Como contact, o un tipo de GeMS.</translation>
     </message>
     <message>
       <location filename="../processing_algs/exchange/map_layers.py" />
@@ -2504,7 +2618,7 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
       <source>Choose CONVENTION, after asking whoever made the database.</source>
-      <translation type="unfinished" />
+      <translation>Elija CONVENTION, después de preguntar a quien hizo la base de datos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
@@ -2795,6 +2909,11 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
       <location filename="../processing_algs/gis/code_meanings.py" />
       <source>If a declination was applied before, set NORTH to true.</source>
       <translation>Si ya se aplicó una declinación, ponga NORTH en true.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/code_meanings.py" />
+      <source>Check the reading against the sun or a known line, or read again farther off.</source>
+      <translation>Compruebe la lectura con el sol o una línea conocida, o lea de nuevo más lejos.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
@@ -3294,7 +3413,7 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
       <source>Correct the row where it was rejected first, and run that step again.</source>
-      <translation type="unfinished" />
+      <translation>Corrija la fila donde se rechazó primero, y repita ese paso.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
@@ -3539,7 +3658,7 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
       <source>Say in TYPE_WORDS what the word means, or write its definition into the Glossary.</source>
-      <translation type="unfinished" />
+      <translation>Diga en TYPE_WORDS qué significa la palabra, o escriba su definición en el Glossary.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
@@ -3554,7 +3673,7 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
       <source>Rejects where the area goes to an archive, warns where it is styled.</source>
-      <translation type="unfinished" />
+      <translation>Rechaza donde el área va a un archivo, avisa donde se le da estilo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
@@ -3673,7 +3792,7 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/gis/destinations.py" />
       <source>{key}: {place} is there already; choose a new or empty folder.</source>
-      <translation type="unfinished" />
+      <translation>{key}: {place} ya existe; elija una carpeta nueva o vacía.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/destinations.py" />
@@ -6395,7 +6514,7 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/gis/proof.py" />
       <source>the folder is empty</source>
-      <translation type="unfinished" />
+      <translation>la carpeta está vacía</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/proof.py" />
@@ -6414,11 +6533,6 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     </message>
     <message>
       <location filename="../processing_algs/gis/provenance.py" />
-      <source>How this was made</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../processing_algs/gis/provenance.py" />
       <location filename="../processing_algs/gis/run_table.py" />
       <source>tool</source>
       <translation>herramienta</translation>
@@ -6426,7 +6540,7 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/gis/provenance.py" />
       <source>version</source>
-      <translation type="unfinished" />
+      <translation>versión</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/provenance.py" />
@@ -6436,8 +6550,13 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     </message>
     <message>
       <location filename="../processing_algs/gis/provenance.py" />
+      <source>This run</source>
+      <translation>Esta ejecución</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/provenance.py" />
       <source>(selected rows)</source>
-      <translation type="unfinished" />
+      <translation>(filas seleccionadas)</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/relief.py" />
@@ -6558,17 +6677,17 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The type "{value}" is not known; it is kept as written, and its definition is missing.</source>
-      <translation type="unfinished" />
+      <translation>El tipo "{value}" no se conoce; se conserva como está escrito, y falta su definición.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The row was rejected by the run that made it, so it is left out.</source>
-      <translation type="unfinished" />
+      <translation>La fila fue rechazada por el proceso que la hizo, así que se omite.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The Glossary does not say what Azimuth means for "{value}", and no convention was chosen for that case.</source>
-      <translation type="unfinished" />
+      <translation>El Glossary no dice qué significa Azimuth para "{value}", y no se eligió convención para ese caso.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -6799,6 +6918,11 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
       <location filename="../processing_algs/gis/remarks.py" />
       <source>Findings of this station lie {value} m apart.</source>
       <translation>Los resultados de esta estación distan {value} m.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/remarks.py" />
+      <source>The reading was taken {value} m from ground marked as magnetic (0: within it).</source>
+      <translation>La lectura se tomó a {value} m de terreno marcado como magnético (0: dentro).</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -7869,16 +7993,6 @@ What Azimuth means is read from each Type's definition in the Glossary. Where th
       <translation>versiones</translation>
     </message>
     <message>
-      <location filename="../processing_algs/gis/run_table.py" />
-      <source>This run</source>
-      <translation>Esta ejecución</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/gis/run_table.py" />
-      <source>a source on a server</source>
-      <translation>una fuente en un servidor</translation>
-    </message>
-    <message>
       <location filename="../processing_algs/gis/schema.py" />
       <source>The output cannot hold the field {name}.</source>
       <translation>La salida no admite el campo {name}.</translation>
@@ -8815,14 +8929,6 @@ grid_mag es lo que se suma a un azimut magnético para trazarlo sobre la cuadrí
     </message>
     <message>
       <location filename="../processing_algs/north/north_angles.py" />
-      <location filename="../processing_algs/north/sun_azimuths.py" />
-      <location filename="../processing_algs/sightings/sight_to_terrain.py" />
-      <location filename="../processing_algs/symbols/thin_attitudes.py" />
-      <source>The layer has no coordinate reference system that leads to places on Earth.</source>
-      <translation>La capa no tiene un sistema de referencia de coordenadas que lleve a lugares de la Tierra.</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/north/north_angles.py" />
       <source>No row has a date: give DATE or DATE_FIELD. There is no silent today.</source>
       <translation>Ninguna fila tiene fecha: indique DATE o DATE_FIELD. Nunca se supone la fecha de hoy.</translation>
     </message>
@@ -9322,6 +9428,26 @@ No mire nunca al sol por una mira ni por una lente: use la sombra. Los resultado
       <location filename="../processing_algs/parameters.py" />
       <source>Dips and plunges nearer than this to 0 get the symbol of level ones, as near to 90 that of upright ones, and no number. Half a degree is what is printed as 0 or 90.</source>
       <translation>Los buzamientos e inmersiones más cercanos que esto a 0 llevan el símbolo de los horizontales, igual de cerca de 90 el de los verticales, y ningún número. Medio grado es lo que se imprime como 0 o 90.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/parameters.py" />
+      <source>Magnetic ground</source>
+      <translation>Terreno magnético</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/parameters.py" />
+      <source>Areas or lines where the needle cannot be trusted, such as basalt, serpentinite, ore, mine works or power lines. Magnetic readings near them are warned.</source>
+      <translation>Áreas o líneas donde no se puede confiar en la aguja, como basalto, serpentinita, mena, labores mineras o líneas eléctricas. Se avisa de las lecturas magnéticas cercanas.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/parameters.py" />
+      <source>Distance from magnetic ground</source>
+      <translation>Distancia al terreno magnético</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/parameters.py" />
+      <source>How near to it a reading is warned; 0: only within it.</source>
+      <translation>A qué distancia se avisa de una lectura; 0: solo dentro.</translation>
     </message>
     <message>
       <location filename="../processing_algs/parameters.py" />
@@ -14087,62 +14213,62 @@ Mientras tanto QGIS está ocupado; si se cancela, se detiene entre sus pasos, no
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>Methods statement</source>
-      <translation type="unfinished" />
+      <translation>Declaración de métodos</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>Reads how the layers of the project were made, from the records that every output of Agonic carries, and writes one text for the methods section of a paper or a map's notes, then each step with its parameters. Layers without a record are named: how they were made must be told by whoever made them.</source>
-      <translation type="unfinished" />
+      <translation>Lee cómo se hicieron las capas del proyecto, de los registros que lleva toda salida de Agonic, y escribe un texto para la sección de métodos de un artículo o las notas de un mapa, luego cada paso con sus parámetros. Se nombran las capas sin registro: cómo se hicieron debe decirlo quien las hizo.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>Layers</source>
-      <translation type="unfinished" />
+      <translation>Capas</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>Left empty: all vector layers of the project.</source>
-      <translation type="unfinished" />
+      <translation>Vacío: todas las capas vectoriales del proyecto.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>The text, then each step with its parameters.</source>
-      <translation type="unfinished" />
+      <translation>El texto, luego cada paso con sus parámetros.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>Steps</source>
-      <translation type="unfinished" />
+      <translation>Pasos</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>Layers without a record</source>
-      <translation type="unfinished" />
+      <translation>Capas sin registro</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>There is no layer: the project has none, and LAYERS is empty.</source>
-      <translation type="unfinished" />
+      <translation>No hay ninguna capa: el proyecto no tiene, y LAYERS está vacío.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>How these layers were made is not recorded: {names}.</source>
-      <translation type="unfinished" />
+      <translation>No está registrado cómo se hicieron estas capas: {names}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>{names}: {title} ({tool}, Agonic {version}, {date}).</source>
-      <translation type="unfinished" />
+      <translation>{names}: {title} ({tool}, Agonic {version}, {date}).</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>Before: {title} ({tool}, Agonic {version}, {date}).</source>
-      <translation type="unfinished" />
+      <translation>Antes: {title} ({tool}, Agonic {version}, {date}).</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/methods_statement.py" />
       <source>Model of the magnetic field: {model}.</source>
-      <translation type="unfinished" />
+      <translation>Modelo del campo magnético: {model}.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sheet/package.py" />
@@ -16896,11 +17022,6 @@ Los campos de GeMS (Type, IsConcealed, ExistenceConfidence, IdentityConfidence, 
       <location filename="../processing_algs/symbols/style_lines.py" />
       <source>Left empty: {field}, where there is one and the scale is given.</source>
       <translation>Vacío: {field}, donde lo hay y se da la escala.</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/symbols/style_lines.py" />
-      <source>Scale of the map (denominator)</source>
-      <translation>Escala del mapa (denominador)</translation>
     </message>
     <message>
       <location filename="../processing_algs/symbols/style_lines.py" />

@@ -77,7 +77,7 @@ def run(agonic):
         result["rows"] = [
             {
                 name: None if QgsVariantUtils.isNull(value) else value
-                for name, value in zip(layer.fields().names(), feature.attributes(), strict=True)
+                for name, value in zip(layer.fields().names(), feature.attributes())
             }
             for feature in layer.getFeatures()
         ]

@@ -50,6 +50,7 @@ BANNED_MODULES = (
     "xml.etree",
     "xml.sax",
 )
+YOUNGER = {"itertools": {"pairwise", "batched"}, "typing": {"TypeAlias", "Self", "assert_never"}, "datetime": {"UTC"}}
 BANNED_CALLS = {"eval", "exec", "compile", "print", "__import__", "urlopen"}
 BANNED_METHODS = {"os.system", "os.popen", "os.startfile"}
 
@@ -127,9 +128,24 @@ class Inspector(ast.NodeVisitor):
         """Refuse assertions: they vanish under ``-O``."""
         self._problem(node, "assert in shipped code; raise an error that says value and rule")
 
+    def visit_Module(self, node):
+        """Refuse what Python 3.9, which the oldest builds of QGIS 3.40 carry, does not know."""
+        deferred = any(isinstance(one, ast.ImportFrom) and one.module == "__future__" for one in node.body)
+        for one in ast.walk(node):
+            notes = [getattr(one, "annotation", None), getattr(one, "returns", None)]
+            if not deferred and any(isinstance(note, ast.BinOp) for note in notes):
+                self._problem(one, "X | Y in an annotation; Python 3.9 needs from __future__ import annotations")
+            if isinstance(one, ast.ImportFrom) and one.module in YOUNGER:
+                for alias in one.names:
+                    if alias.name in YOUNGER[one.module]:
+                        self._problem(one, f"{one.module}.{alias.name} is younger than Python 3.9")
+        self.generic_visit(node)
+
     def visit_Call(self, node):
         """Refuse calls that run text as code, start programs, or print."""
         called = ast.unparse(node.func)
+        if called == "zip" and any(word.arg == "strict" for word in node.keywords):
+            self._problem(node, "zip(strict=) is younger than Python 3.9")
         if called in BANNED_CALLS or called in BANNED_METHODS or called.endswith(".urlopen"):
             self._problem(node, f"{called} in shipped code")
         if isinstance(node.func, ast.Attribute) and node.func.attr == "exec_":

@@ -4,14 +4,16 @@ Everywhere in Agonic an azimuth is in degrees, clockwise from a named north, in 
 strike, or any line without a sense, is *axial*: 010 and 190 are the same, and its plain average means nothing.
 """
 
-from typing import Final, TypeAlias
+from __future__ import annotations
+
+from typing import Final
 
 import numpy as np
 import numpy.typing as npt
 
 from .errors import FieldDataError
 
-FloatArray: TypeAlias = npt.NDArray[np.float64]
+FloatArray = npt.NDArray[np.float64]
 
 UNITS: Final[dict[str, float]] = {"degree": 1.0, "gon": 0.9, "mil6400": 360.0 / 6400.0}
 """Degrees in one unit: the degree, the gon (400 to the circle) and the mil of 6400 to the circle."""

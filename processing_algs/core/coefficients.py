@@ -10,14 +10,14 @@ IGRF-15.
 import re
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Final, TypeAlias
+from typing import Final
 
 import numpy as np
 import numpy.typing as npt
 
 from .errors import FieldDataError
 
-FloatArray: TypeAlias = npt.NDArray[np.float64]
+FloatArray = npt.NDArray[np.float64]
 
 COF_YEARS: Final = 5.0
 """Years for which a COF model is issued, from its epoch."""

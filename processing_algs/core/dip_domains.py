@@ -1,7 +1,9 @@
 """Dips along a section put together into domains of constant dip, and dips that contradict one another."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
-from typing import Final, Optional
+from typing import Final
 
 import numpy as np
 import numpy.typing as npt
@@ -100,7 +102,7 @@ def _joined(dips: FloatArray, angle: float) -> tuple[list[tuple[int, int]], list
     return ends, mean
 
 
-def _mixed(x: FloatArray, ends: list[tuple[int, int]], mean: list[float], angle: float) -> Optional[int]:
+def _mixed(x: FloatArray, ends: list[tuple[int, int]], mean: list[float], angle: float) -> int | None:
     """First of four domains A, B, A, B whose middle two are narrow: the same two domains, mixed at their boundary."""
     width = [float(np.ptp(x[begin:end])) for begin, end in ends]
     for number in range(len(ends) - 3):

@@ -5,7 +5,7 @@ rays, and hold no NaN. Azimuths are degrees from true north, distances metres.
 """
 
 from dataclasses import dataclass, replace
-from typing import Final, TypeAlias
+from typing import Final
 
 import numpy as np
 import numpy.typing as npt
@@ -15,8 +15,8 @@ from .angles import FloatArray, axial_difference, difference, wrap180, wrap360
 from .norths import from_local, to_local
 from .rays import REFRACTION, rise
 
-BoolArray: TypeAlias = npt.NDArray[np.bool_]
-Words: TypeAlias = npt.NDArray[np.object_]
+BoolArray = npt.NDArray[np.bool_]
+Words = npt.NDArray[np.object_]
 
 NARROW: Final = 30.0
 """Crossing angle below which a fix is drawn out along its rays. Units: degrees."""

@@ -20,12 +20,13 @@ Montenbruck, O. and Gill, E., 2000, Satellite Orbits, Springer, eq. 3.33: the sa
 Winch, D. E. et al., 2005, Geophysical Journal International 160, 487-504: Schmidt semi-normalised functions.
 """
 
+from __future__ import annotations
+
 import math
 from dataclasses import dataclass
 from functools import cache
-from itertools import pairwise
 from pathlib import Path
-from typing import Final, TypeAlias
+from typing import Final
 
 import numpy as np
 import numpy.typing as npt
@@ -34,8 +35,8 @@ from .angles import difference
 from .coefficients import Coefficients, find_models, read_coefficients
 from .errors import FieldDataError
 
-FloatArray: TypeAlias = npt.NDArray[np.float64]
-BoolArray: TypeAlias = npt.NDArray[np.bool_]
+FloatArray = npt.NDArray[np.float64]
+BoolArray = npt.NDArray[np.bool_]
 
 CAUTION_H: Final = 6000.0
 """Horizontal intensity in nT below which a compass is to be used with caution (World Magnetic Model 2025)."""
@@ -473,7 +474,7 @@ def _field(
     result = np.full((6, len(lat)), np.nan)
     size = max(1, _SCRATCH_VALUES // (model.degree + 2))
     bounds = np.searchsorted(span[rows], np.arange(len(model.epochs)))
-    for k, (first, end) in enumerate(pairwise(bounds)):
+    for k, (first, end) in enumerate(zip(bounds, bounds[1:])):
         terms = [term[k] for term in model.terms]
         for start in range(first, end, size):
             block = rows[start : min(start + size, end)]

@@ -9,6 +9,8 @@ All angles are degrees. Declination and ring setting are east positive; converge
 true north, east positive. Some national manuals print convergence with the opposite sign.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any, Final

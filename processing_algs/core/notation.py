@@ -7,6 +7,8 @@ The rules, in the order in which they are applied to a row:
 3. What a row says twice must agree. What it does not say is not guessed.
 """
 
+from __future__ import annotations
+
 from collections.abc import Iterable
 from typing import Final, NamedTuple
 
@@ -269,7 +271,7 @@ def _read_text(reader: Reader, pitch: BoolArray, pair_means: str | None, votes: 
     )
     elsewhere = np.where(np.isnan(cells.dip_letter), cells.side, cells.dip_letter)
     letters = [None if np.isnan(letter) else letter for letter in elsewhere.tolist()]
-    keys = list(zip(texts, (reader.linear & ~pitch).tolist(), letters, strict=True))
+    keys = list(zip(texts, (reader.linear & ~pitch).tolist(), letters))
 
     def attempt(key: tuple[str, bool, float | None]) -> _TextRow | FieldDataError | None:
         text, line, letter = key

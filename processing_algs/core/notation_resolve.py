@@ -5,7 +5,7 @@ Whatever a row says twice must agree, and whatever it does not say is not guesse
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any, Final, NamedTuple, TypeAlias
+from typing import Any, Final, NamedTuple
 
 import numpy as np
 
@@ -24,7 +24,7 @@ from .notation_rows import (
 )
 from .notation_write import point, quadrant, three_digits
 
-ValuesOf: TypeAlias = Callable[[int], dict[str, Any]]
+ValuesOf = Callable[[int], dict[str, Any]]
 
 ALONG_STRIKE: Final = 22.5
 """A compass point this near to the strike line, in degrees, does not tell the two sides apart."""

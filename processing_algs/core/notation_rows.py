@@ -1,7 +1,9 @@
 """The rows of a field table while they are being read: their cells, and what is found wrong with them."""
 
+from __future__ import annotations
+
 from collections.abc import Callable, Iterable, Sequence
-from typing import Any, Final, NamedTuple, TypeAlias
+from typing import Any, Final, NamedTuple, Union
 
 import numpy as np
 import numpy.typing as npt
@@ -10,9 +12,9 @@ from .angles import UNITS
 from .cells import Problem, for_each_distinct, is_empty, text_of
 from .errors import FieldDataError
 
-FloatArray: TypeAlias = npt.NDArray[np.float64]
-BoolArray: TypeAlias = npt.NDArray[np.bool_]
-Column: TypeAlias = Sequence[Any] | npt.NDArray[Any] | None
+FloatArray = npt.NDArray[np.float64]
+BoolArray = npt.NDArray[np.bool_]
+Column = Union[Sequence[Any], npt.NDArray[Any], None]
 
 
 class Code(NamedTuple):
@@ -181,7 +183,7 @@ class Reader:
                 return error.with_traceback(None)
 
         good = []
-        for (row, _), found in zip(texts, for_each_distinct((text for _, text in texts), attempt), strict=True):
+        for (row, _), found in zip(texts, for_each_distinct((text for _, text in texts), attempt)):
             if isinstance(found, FieldDataError):
                 self.problems.reject_row(row, found.code, with_column(found, name))
             else:

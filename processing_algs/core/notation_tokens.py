@@ -3,6 +3,8 @@
 Nothing is skipped: a text either is explained to its last character or is refused as ``unreadable``.
 """
 
+from __future__ import annotations
+
 import re
 from typing import Final, NamedTuple
 

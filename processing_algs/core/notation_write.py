@@ -186,5 +186,5 @@ def _write_all(
     azimuths, angles = np.broadcast_arrays(
         np.atleast_1d(np.asarray(azimuth, dtype=float)), np.asarray(angle, dtype=float)
     )
-    texts = [write(first, second) for first, second in zip(azimuths.tolist(), angles.tolist(), strict=True)]
+    texts = [write(first, second) for first, second in zip(azimuths.tolist(), angles.tolist())]
     return np.array(texts, dtype=object)

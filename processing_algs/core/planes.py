@@ -4,6 +4,8 @@ Points are east, north, up in a local frame with true north, metres. Angles are 
 clockwise from true north, the dip is to the right of the strike.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from typing import Final
 

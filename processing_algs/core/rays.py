@@ -4,8 +4,10 @@ A ray starts at the eye, goes in a true azimuth and at an elevation angle, and i
 Earth is. Angles are degrees, elevation angles positive upward; lengths are metres, distances those on the ground.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
-from typing import Final, Protocol, TypeAlias
+from typing import Final, Protocol
 
 import numpy as np
 import numpy.typing as npt
@@ -14,8 +16,8 @@ from .angles import FloatArray
 from .errors import FieldDataError
 from .norths import from_local
 
-BoolArray: TypeAlias = npt.NDArray[np.bool_]
-IntArray: TypeAlias = npt.NDArray[np.intp]
+BoolArray = npt.NDArray[np.bool_]
+IntArray = npt.NDArray[np.intp]
 
 ANGLE_MEANS: Final = ("degrees_up", "zenith", "percent")
 """What a vertical angle is counted from: the horizon, the zenith, or the horizon as rise over run in percent."""
@@ -189,7 +191,7 @@ class Rays:
     def __len__(self) -> int:
         return len(self.lon)
 
-    def __getitem__(self, rows: slice | IntArray) -> "Rays":
+    def __getitem__(self, rows: slice | IntArray) -> Rays:
         """Return some of them."""
         return Rays(self.lon[rows], self.lat[rows], self.azimuth[rows], self.eye[rows], self.elevation[rows])
 
@@ -478,7 +480,7 @@ class _March:
             lot = (own[:, np.newaxis] * _AT_ONCE + np.arange(_AT_ONCE)).ravel()
             who = np.repeat(sights[own], _AT_ONCE)
             heights = (self._height(who, np.full(len(lot), ray), at[lot]) for at in places)
-            share, hit = _descent(*(height - under[lot] for height, under in zip(heights, ground, strict=True)))
+            share, hit = _descent(*(height - under[lot] for height, under in zip(heights, ground)))
             event = (real[lot] & (hit | unknown[lot])).reshape(len(own), -1)
             found = np.flatnonzero(event.any(axis=1))
             piece, number = np.divmod(event[found].argmax(axis=1), cuts.shape[1])

@@ -9,8 +9,9 @@ metres. Angles seen on a section are degrees in [-90, 90], positive downward in 
 drawn. *Right* is the right-hand side of one who walks in that direction.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
-from itertools import pairwise
 from typing import Final
 
 import numpy as np
@@ -95,7 +96,7 @@ class Stations:
     lat: FloatArray
     azimuth: FloatArray
 
-    def take(self, index: IntArray | BoolArray | slice) -> "Stations":
+    def take(self, index: IntArray | BoolArray | slice) -> Stations:
         """Some of the places."""
         return Stations(self.distance[index], self.leg[index], self.lon[index], self.lat[index], self.azimuth[index])
 
@@ -254,8 +255,8 @@ def carry(
     space = _in_space(lon, lat)
     passes = [_pass(section, leg, space, lon, lat, towards, reach) for leg in range(section.legs)]
     found = [_landed(section, one, reach) for one in passes]
-    found += [_at_vertex(section, before, after, lon, lat, towards, reach) for before, after in pairwise(passes)]
-    row, leg, within, offset, moved, at_bend = (np.concatenate(parts) for parts in zip(*found, strict=True))
+    found += [_at_vertex(section, before, after, lon, lat, towards, reach) for before, after in zip(passes, passes[1:])]
+    row, leg, within, offset, moved, at_bend = (np.concatenate(parts) for parts in zip(*found))
     kept = _every_leg(row, leg, section.start[leg] + within) if every else _nearest(row, leg, offset)
     row, leg, within, offset, moved, at_bend = (part[kept] for part in (row, leg, within, offset, moved, at_bend))
     where = Stations(section.start[leg] + within, leg, *leg_part(section, leg, within))

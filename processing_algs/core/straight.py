@@ -1,5 +1,7 @@
 """Contacts that go down straight at their own dip, and the band in which they lie for all that is known of the dip."""
 
+from __future__ import annotations
+
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
@@ -147,7 +149,7 @@ class Straight:
 
 def straight_down(
     legs: Sequence[Leg], leg: int, x: float, z: float, own: OwnDip, bottom: float, *, ahead: bool = True
-) -> "Straight | None":
+) -> Straight | None:
     """Lay the plane of a contact through the section, downward from where it crosses the ground.
 
     Parameters

@@ -5,6 +5,8 @@ azimuths are good to 0.01 degree below an altitude of 60 degrees and to 0.03 bel
 fetched: its terms lie in ``data/SPA_earth.csv`` and ``data/SPA_nutation.csv``.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path

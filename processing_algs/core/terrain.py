@@ -6,7 +6,7 @@ Grids have shape (rows, columns). Column and row numbers count cells from the ce
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Final, TypeAlias
+from typing import Final
 
 import numpy as np
 import numpy.typing as npt
@@ -21,7 +21,7 @@ FRAME_ERROR: Final = 0.01
 # Nodes across a grid from which its frame is interpolated; more only where fewer are not exact enough.
 _NODES: Final = (5, 9, 17, 33, 65)
 
-Position: TypeAlias = Callable[[FloatArray, FloatArray], tuple[FloatArray, FloatArray]]
+Position = Callable[[FloatArray, FloatArray], tuple[FloatArray, FloatArray]]
 
 
 def bilinear(grid: npt.ArrayLike, column: npt.ArrayLike, row: npt.ArrayLike) -> FloatArray:
@@ -132,7 +132,7 @@ def cell_frame(position: Position, columns: int, rows: int) -> CellFrame:
         checked_columns, checked_rows = ((nodes[1:] + nodes[:-1]) / 2.0 for nodes in (node_columns, node_rows))
         exact = _grid_position(position, checked_columns, checked_rows)
         across, down = _shares(node_columns, checked_columns).T, _shares(node_rows, checked_rows)
-        errors = [np.abs(down @ part @ across - right).max() for part, right in zip((east, north), exact, strict=True)]
+        errors = [np.abs(down @ part @ across - right).max() for part, right in zip((east, north), exact)]
         if max(errors) < FRAME_ERROR:
             across = _shares(node_columns, np.arange(columns, dtype=float)).T
             return CellFrame(_shares(node_rows, np.arange(rows, dtype=float)), across, east, north)
@@ -231,7 +231,7 @@ def runs(known: npt.ArrayLike) -> list[slice]:
     """
     padded = np.concatenate([[False], np.asarray(known, dtype=bool), [False]]).astype(int)
     first, last = np.flatnonzero(np.diff(padded) == 1), np.flatnonzero(np.diff(padded) == -1)
-    return [slice(int(start), int(stop)) for start, stop in zip(first, last, strict=True) if stop - start > 1]
+    return [slice(int(start), int(stop)) for start, stop in zip(first, last) if stop - start > 1]
 
 
 def split_at_ground(along: npt.ArrayLike, above: npt.ArrayLike) -> list[tuple[float, float, int]]:

@@ -1,7 +1,6 @@
 """Lines on the ground: distances along them, places at distances, windows that slide over them."""
 
 from collections.abc import Callable
-from typing import TypeAlias
 
 import numpy as np
 import numpy.typing as npt
@@ -9,7 +8,7 @@ import numpy.typing as npt
 from .angles import FloatArray
 from .norths import to_local
 
-ToLonLat: TypeAlias = Callable[[FloatArray, FloatArray], tuple[FloatArray, FloatArray]]
+ToLonLat = Callable[[FloatArray, FloatArray], tuple[FloatArray, FloatArray]]
 
 
 class Trace:

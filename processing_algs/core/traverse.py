@@ -6,7 +6,7 @@ at the one, its back bearing at the other. Azimuths and differences are in degre
 
 from dataclasses import dataclass
 from heapq import heappop, heappush
-from typing import Final, TypeAlias
+from typing import Final
 
 import numpy as np
 import numpy.typing as npt
@@ -15,8 +15,8 @@ from pyproj import Geod
 from .angles import FloatArray, circular_mean, difference, wrap180, wrap360
 from .rays import rise
 
-BoolArray: TypeAlias = npt.NDArray[np.bool_]
-IntArray: TypeAlias = npt.NDArray[np.intp]
+BoolArray = npt.NDArray[np.bool_]
+IntArray = npt.NDArray[np.intp]
 
 CLEAN, CARRIED, UNKNOWN = "clean", "carried", "none"
 OPPOSED: Final = 90.0
@@ -124,7 +124,7 @@ def adjust(
     before = _carry(tree, known, step)
     closing = np.flatnonzero(used & ~tree.used & (tree.origin[start] >= 0) & (tree.origin[end] >= 0))
     rings = np.zeros((len(closing), len(start)))
-    for ring, leg in zip(rings, closing, strict=True):
+    for ring, leg in zip(rings, closing):
         ring[leg] = 1.0
         tree.mark(ring, int(start[leg]), 1.0)
         tree.mark(ring, int(end[leg]), -1.0)

@@ -1,9 +1,11 @@
 """The words of a field table: kinds of structure, polarity, and which north an azimuth refers to."""
 
+from __future__ import annotations
+
 import re
 import unicodedata
 from collections.abc import Iterable, Mapping
-from typing import Any, Final, Optional
+from typing import Any, Final
 
 import numpy as np
 from numpy.typing import NDArray
@@ -172,7 +174,7 @@ COLUMN_NAMES: Final[dict[str, tuple[str, ...]]] = {
 }
 
 
-def find_column(role: str, columns: Iterable[str]) -> Optional[str]:
+def find_column(role: str, columns: Iterable[str]) -> str | None:
     """Find the one column of a table that has a usual name.
 
     Parameters
@@ -190,7 +192,7 @@ def find_column(role: str, columns: Iterable[str]) -> Optional[str]:
     return one_named(COLUMN_NAMES[role], columns)
 
 
-def one_named(names: Iterable[str], columns: Iterable[str]) -> Optional[str]:
+def one_named(names: Iterable[str], columns: Iterable[str]) -> str | None:
     """Find the one column that has one of several names, compared as `fold` brings them.
 
     Parameters

@@ -12,6 +12,8 @@ References
    Symbolization, FGDC-STD-013-2006.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from itertools import product
 from math import cos, radians, sin

@@ -147,7 +147,7 @@ def box(parts, stroke_mm, turn=0.0):
         for x, y in points:
             across, up = x * cosine + y * sine, y * cosine - x * sine
             edges.append((across - margin, up - margin, across + margin, up + margin))
-    left, bottom, right, top = zip(*edges, strict=True)
+    left, bottom, right, top = zip(*edges)
     return min(left), min(bottom), max(right), max(top)
 
 

@@ -534,7 +534,7 @@ class _Draftsman:
         half = wide / 2, high / 2
         for at in places[board.free(np.column_stack([places - half, places + half]))]:
             leader = [middle, (at[0], at[1] - high / 2 - 0.4)]
-            if board.is_open(*zip(*leader, strict=True)):
+            if board.is_open(*zip(*leader)):
                 self._line("leader", leader)
                 self._text(*at, tick.label, "number")
                 return True

@@ -121,7 +121,7 @@ def contact_table(prefix, drawing, marks):
             _line(points),
             [mark.what, mark.label, mark.distance, mark.elev, None if isnan(mark.app_dip) else mark.app_dip],
         )
-        for mark, points in zip(marks, drawn, strict=True)
+        for mark, points in zip(marks, drawn)
     ]
     fields = fields_of(what=TEXT, label=TEXT, distance=REAL, elev=REAL, app_dip=REAL)
     return Table(f"{prefix}contacts", Qgis.WkbType.LineString, fields, rows)

@@ -158,7 +158,7 @@ def explanation(title, entries, columns=1):
         names = left + wide + GAP
         numbers = names + max(NAME.width_mm(entry.name) for entry in block) + GAP
         y = top
-        for entry, height in zip(block, heights, strict=False):
+        for entry, height in zip(block, heights):
             pieces.append(_entry(entry, left + wide / 2, y + height / 2))
             pieces.append(text_element(NAME, entry.name, names, y + height / 2, "start"))
             pieces.append(text_element(NUMBER, entry.number, numbers, y + height / 2, "start"))

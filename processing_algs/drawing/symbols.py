@@ -13,6 +13,8 @@ References
    line under 0.125 mm.
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass, replace
 
 from .parts import Arc, Area, Circle, Stroke, picture, side_of, sized

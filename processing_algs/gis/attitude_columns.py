@@ -1,5 +1,7 @@
 """Fields of a layer that hold true attitudes, and how a chunk of it is read."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 
 from ..core import attitude_columns

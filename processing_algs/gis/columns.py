@@ -97,12 +97,10 @@ class Chunk:
             missing = [QgsVariantUtils.isNull(value) for value in values]
         if self._fields.at(index).isNumeric():
             if missing:
-                values = [np.nan if gone else value for value, gone in zip(values, missing, strict=True)]
+                values = [np.nan if gone else value for value, gone in zip(values, missing)]
             return np.array(values, dtype=float)
         column = np.empty(len(values), dtype=object)
-        column[:] = (
-            [None if gone else plain(value) for value, gone in zip(values, missing, strict=True)] if missing else values
-        )
+        column[:] = [None if gone else plain(value) for value, gone in zip(values, missing)] if missing else values
         return column
 
     def table(self, roles):
@@ -199,7 +197,7 @@ def group_word(value):
     """Name of a group as text, None for none; 3.0 is the group 3."""
     if value is None or (isinstance(value, float) and np.isnan(value)):
         return None
-    if isinstance(value, float | np.floating) and float(value).is_integer():
+    if isinstance(value, (float, np.floating)) and float(value).is_integer():
         value = int(value)
     return str(value).strip() or None
 
@@ -219,7 +217,7 @@ def output_rows(chunk, names, columns):
     -------
     list of list
     """
-    return [[*own, *row] for own, row in zip(chunk.attributes, value_rows(names, columns), strict=True)]
+    return [[*own, *row] for own, row in zip(chunk.attributes, value_rows(names, columns))]
 
 
 def value_rows(names, columns):
@@ -236,7 +234,7 @@ def value_rows(names, columns):
     -------
     list of list
     """
-    return [list(row) for row in zip(*(_cells(columns[name]) for name in names), strict=True)]
+    return [list(row) for row in zip(*(_cells(columns[name]) for name in names))]
 
 
 def _cells(column):

@@ -150,7 +150,7 @@ class Dem:
         column, row = self.cells_of(lon, lat, WGS84)
         parts = []
         for place in _beside(lon, lat, reach):
-            across, down = (other - own for other, own in zip(self.cells_of(*place, WGS84), (column, row), strict=True))
+            across, down = (other - own for other, own in zip(self.cells_of(*place, WGS84), (column, row)))
             # Heights within one cell would tell of nothing but that cell.
             longer = np.maximum(0.5 / np.hypot(across, down), 1.0)
             ahead, behind = (

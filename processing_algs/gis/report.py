@@ -53,7 +53,7 @@ class Report:
         lines = ["<tr>" + "".join(f"<th>{escape(cell)}</th>" for cell in head) + "</tr>"]
         for row in rows:
             cells = (
-                f'<td class="number">{cell}</td>' if isinstance(cell, int | float) else f"<td>{escape(str(cell))}</td>"
+                f'<td class="number">{cell}</td>' if isinstance(cell, (int, float)) else f"<td>{escape(str(cell))}</td>"
                 for cell in row
             )
             lines.append("<tr>" + "".join(cells) + "</tr>")

@@ -118,9 +118,7 @@ def read_section_lines(source, name_field, feedback):
     attributes = [feature.attributes() for feature in features]
     lines = [
         SectionLine(features[row].id(), row, name, title, ends_of(title, number), section, attributes[row])
-        for number, (name, title, (row, section)) in enumerate(
-            zip(section_names.keys(titles), titles, found.items(), strict=True)
-        )
+        for number, (name, title, (row, section)) in enumerate(zip(section_names.keys(titles), titles, found.items()))
     ]
     return SectionLines(lines, [feature.id() for feature in features], attributes, notes, bulge)
 

@@ -111,11 +111,11 @@ class Writer:
             self._cut |= {
                 field.name(): True
                 for row in rows
-                for field, value in zip(self._fields, row, strict=True)
+                for field, value in zip(self._fields, row)
                 if isinstance(value, str) and len(value.encode()) > LONGEST_TEXT
             }
         features = []
-        for geometry, row in zip(geometries, rows, strict=True):
+        for geometry, row in zip(geometries, rows):
             feature = QgsFeature(self._fields)
             feature.setGeometry(geometry)
             feature.setAttributes(row)

@@ -1,5 +1,7 @@
 """Planes that mapped traces make on the ground."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
 
 import numpy as np

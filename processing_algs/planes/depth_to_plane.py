@@ -213,7 +213,7 @@ class DepthToPlane(AgonicAlgorithm):
             )
             parts.append([column[good] for column in columns])
             rows += len(chunk)
-        found = Planes(*(np.concatenate(columns) for columns in zip(*parts, strict=True))) if parts else None
+        found = Planes(*(np.concatenate(columns) for columns in zip(*parts))) if parts else None
         if found is None or not len(found.ids):
             raise QgsProcessingException(
                 tr("None of the {count} rows of PLANES is a plane with a place and a height.").format(count=rows)

@@ -209,7 +209,7 @@ class OutcropTrace(AgonicAlgorithm):
     @staticmethod
     def _rows(chunk, found, heights, planes, notes, shapes):
         """Geometries and attributes: one row for each line, one without a line for each rejected attitude."""
-        told = list(zip(*notes.columns().values(), strict=True))
+        told = list(zip(*notes.columns().values()))
         geometries, rows = [], []
         for row, own in enumerate(chunk.attributes):
             if notes.rejected[row]:

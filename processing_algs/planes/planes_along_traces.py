@@ -111,7 +111,7 @@ class PlanesAlongTraces(AgonicAlgorithm):
         with run.output(said.OUTPUT, source, FIELDS, geometry=kind, multiplies=True) as out:
             for chunk in run.chunks(source, size=100):
                 readings, noticed, ids = [], [], []
-                for feature, own, geometry in zip(chunk.ids, chunk.attributes, chunk.geometries, strict=True):
+                for feature, own, geometry in zip(chunk.ids, chunk.attributes, chunk.geometries):
                     for reading, found in self._read(own, geometry, locator, ground, asked, sigmas, run.feedback):
                         readings.append(reading)
                         noticed.append(found)
@@ -156,7 +156,7 @@ class PlanesAlongTraces(AgonicAlgorithm):
         """Geometries and attributes."""
         if not readings:
             return [], []
-        lon, lat = (np.array(part, dtype=float) for part in zip(*(one.place for one in readings), strict=True))
+        lon, lat = (np.array(part, dtype=float) for part in zip(*(one.place for one in readings)))
         columns = attitude_columns(
             [one.fit for one in readings], kind, shapes.projection, *shapes.xy(lon, lat), FROM_TRACE
         )
@@ -172,5 +172,5 @@ class PlanesAlongTraces(AgonicAlgorithm):
                 QgsGeometry() if one.fit is None or np.isnan(one.place[0]) else shapes.point(*one.place, one.height)
                 for one in readings
             ],
-            [[*one.own, *row] for one, row in zip(readings, rows, strict=True)],
+            [[*one.own, *row] for one, row in zip(readings, rows)],
         )

@@ -1,5 +1,7 @@
 """Planes from points of known height: the three-point problem, and least squares for more."""
 
+from __future__ import annotations
+
 from collections import defaultdict
 from dataclasses import dataclass, field
 
@@ -248,7 +250,7 @@ class PlanesFromPoints(AgonicAlgorithm):
 
     @staticmethod
     def _columns(groups, solved, kind, method, shapes):
-        lon, lat = (np.array(part) for part in zip(*(_middle(one) for one in solved), strict=True))
+        lon, lat = (np.array(part) for part in zip(*(_middle(one) for one in solved)))
         fits = [None if one is None else one[0] for one in solved]
         columns = attitude_columns(fits, kind, shapes.projection, *shapes.xy(lon, lat), method)
         # A plane that was not found still says how many points it had.

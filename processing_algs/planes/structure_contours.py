@@ -131,7 +131,7 @@ class StructureContours(AgonicAlgorithm):
             notes.add(row, "no_level", rejects=True, interval=asked[0], radius=asked[1])
             return []
         pieces = []
-        for level, first, last in zip(levels, start, stop, strict=True):
+        for level, first, last in zip(levels, start, stop):
             for share, until, side in self._cut(dem, level, first, last, place):
                 shares = np.linspace(share, until, VERTICES)[:, np.newaxis]
                 east, north = (first + shares * (last - first)).T
@@ -156,7 +156,7 @@ class StructureContours(AgonicAlgorithm):
     @staticmethod
     def _rows(chunk, found, notes, shapes):
         """Geometries and attributes: one row for each piece, one without a line for each rejected attitude."""
-        told = list(zip(*notes.columns().values(), strict=True))
+        told = list(zip(*notes.columns().values()))
         geometries, rows = [], []
         for row, own in enumerate(chunk.attributes):
             if notes.rejected[row]:

@@ -164,7 +164,7 @@ class TrueThickness(AgonicAlgorithm):
             run.warn(tr("ATTITUDES: {line}").format(line=line))
         looked.tell()
         empty = (np.empty(0), np.empty(0), np.empty((0, 3)), np.empty(0))
-        return Around(*(np.concatenate(columns) for columns in zip(empty, *parts, strict=True)))
+        return Around(*(np.concatenate(columns) for columns in zip(empty, *parts)))
 
     def _measure(self, chunk, locator, ground, around, said, notes):
         """All our columns for one chunk."""
@@ -199,7 +199,7 @@ class TrueThickness(AgonicAlgorithm):
             "line_az": azimuth,
         }
         columns = {name: np.where(notes.rejected, np.nan, values) for name, values in columns.items()}
-        return columns | {"n_planes": [None if gone else int(n) for gone, n in zip(notes.rejected, used, strict=True)]}
+        return columns | {"n_planes": [None if gone else int(n) for gone, n in zip(notes.rejected, used)]}
 
     @staticmethod
     def _bedding(chunk, around, ends, said, notes):

@@ -76,7 +76,7 @@ class ContactPlanes:
         looked.tell()
         if parts:
             self._lon, self._lat, self._strike, self._dip, self._group = (
-                np.concatenate(column) for column in zip(*parts, strict=True)
+                np.concatenate(column) for column in zip(*parts)
             )
 
     def seen(self, chunk, row, where, label, notes):

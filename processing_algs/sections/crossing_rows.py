@@ -22,7 +22,7 @@ def write_points(outs, chunk, notes, met, label, along, ve, planes):
     lnotes = Notes(len(row))
     lnotes.add_where(np.isnan(elev), "dem_gap", rejects=True)
     seen = planes.seen(chunk, row, where, label, lnotes)
-    told = list(zip(*lnotes.columns().values(), strict=True))
+    told = list(zip(*lnotes.columns().values()))
     rows = []
     for one in range(len(row)):
         fine = not lnotes.rejected[one]
@@ -48,11 +48,11 @@ def write_points(outs, chunk, notes, met, label, along, ve, planes):
         )
     for out, map_space in outs:
         if map_space:
-            points = [on_map.point(*place) for place in zip(where.lon, where.lat, elev, strict=True)]
+            points = [on_map.point(*place) for place in zip(where.lon, where.lat, elev)]
         else:
-            points = [_flat_point(*place) for place in zip(where.distance, elev * ve, strict=True)]
+            points = [_flat_point(*place) for place in zip(where.distance, elev * ve)]
         gone = lnotes.rejected
-        out.add_rows([QgsGeometry() if lost else point for point, lost in zip(points, gone, strict=True)], rows)
+        out.add_rows([QgsGeometry() if lost else point for point, lost in zip(points, gone)], rows)
         _write_rejected(out, chunk, notes, len(FIELDS) + len(PLANE_FIELDS), ve)
     notes.hand_on(row, lnotes)
     return len(row)
@@ -62,14 +62,14 @@ def write_stretches(outs, chunk, notes, met, label, along, ve, planes):  # noqa:
     """Write the stretches of units; returns how many there are."""
     lines, on_map = along.lines, OnMap(along.crs)
     lnotes, ground = Notes(len(met.row)), []
-    for one, (number, start, stop) in enumerate(zip(met.line, met.start, met.stop, strict=True)):
+    for one, (number, start, stop) in enumerate(zip(met.line, met.start, met.stop)):
         there = _stretch(along, lines[number], start, stop)
         elev = along.heights_at(there.lon, there.lat)
         parts = [slice(first, last + 1) for first, last in stretches(np.isfinite(elev)) if last > first]
         if not np.isfinite(elev).all():
             lnotes.add(one, "dem_gap", rejects=not parts)
         ground.append((there, elev, parts))
-    told = list(zip(*lnotes.columns().values(), strict=True))
+    told = list(zip(*lnotes.columns().values()))
     for one, (there, elev, parts) in enumerate(ground):
         row, line = met.row[one], lines[met.line[one]]
         first = [
@@ -115,7 +115,7 @@ def _flat_point(x, y):
 
 def _write_rejected(out, chunk, notes, count, ve):
     """Write the rows that cannot be used, without results."""
-    told = list(zip(*notes.columns().values(), strict=True))
+    told = list(zip(*notes.columns().values()))
     bad = np.flatnonzero(notes.rejected)
     out.add_rows([QgsGeometry()] * len(bad), [[*chunk.attributes[row], *[None] * count, ve, *told[row]] for row in bad])
 

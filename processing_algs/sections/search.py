@@ -90,7 +90,7 @@ class Search:
         path = np.repeat(np.arange(len(rows)), [len(shape) for shape in shapes])
         crossed = crossings(line.section, self._projection, points[:, 0], points[:, 1], path)
         if not self._areas:
-            for one, distance in zip(crossed.path, crossed.stations.distance, strict=True):
+            for one, distance in zip(crossed.path, crossed.stations.distance):
                 met.add(rows[one], number, distance, distance)
             return
         for one, shape in enumerate(shapes):

@@ -231,7 +231,7 @@ class Landings:
             "offset": landed.offset * known,
             "app_dip": seen * known,
             "app_dip_ve": sections.exaggerated(seen, self._ve) * known,
-            "tick": [str(word) if fine else None for word, fine in zip(kind, good, strict=True)],
+            "tick": [str(word) if fine else None for word, fine in zip(kind, good)],
         }
         alike = {"rule": self._how.rule, "ve": self._ve}
         rows = self._rows(chunk, row, {**columns, **lnotes.columns()}, alike)
@@ -242,9 +242,7 @@ class Landings:
             if map_space:
                 geometries = self._on_map.pairs(*sections.ticks_on_map(landed.where, own * known, seen, self._tick))
             else:
-                geometries = [
-                    flat_line(*ends) if fine else QgsGeometry() for *ends, fine in zip(x, y, good, strict=True)
-                ]
+                geometries = [flat_line(*ends) if fine else QgsGeometry() for *ends, fine in zip(x, y, good)]
             geometries += [QgsGeometry()] * len(bad)
             out.add_rows([geometries[one] for one in order], [rows[one] for one in order])
         _count(chunk, notes, row, lnotes, tally)
@@ -253,7 +251,7 @@ class Landings:
         """Attributes of output rows that come from some rows of a chunk."""
         columns = columns | {name: [value] * len(row) for name, value in alike.items()}
         ours = value_rows(FIELDS, columns)
-        return [[*chunk.attributes[one], *values] for one, values in zip(row, ours, strict=True)]
+        return [[*chunk.attributes[one], *values] for one, values in zip(row, ours)]
 
     def heights(self, chunk, places, looked, notes):
         """Heights of the rows, shape (n,): their own, else the ground's."""
@@ -323,9 +321,9 @@ def _joined(parts):
                 np.arange(count + blocked) >= count,
             ]
         )
-    where = sections.Stations(*(np.concatenate(column) for column in zip(*stations, strict=True)))
-    offset, moved = (np.concatenate(column) for column in zip(*numbers, strict=True))
-    at_bend, parallel = (np.concatenate(column) for column in zip(*flags, strict=True))
+    where = sections.Stations(*(np.concatenate(column) for column in zip(*stations)))
+    offset, moved = (np.concatenate(column) for column in zip(*numbers))
+    at_bend, parallel = (np.concatenate(column) for column in zip(*flags))
     return Landed(np.concatenate(rows), np.concatenate(lines), where, offset, moved, at_bend, parallel)
 
 

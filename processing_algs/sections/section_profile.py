@@ -80,7 +80,7 @@ class SectionProfile(AgonicAlgorithm):
                 parts[line.row] = _parts(line, there, elev, found.notes)
                 run.feedback.setProgress(100.0 * count / len(found.lines))
             names = {line.row: line.name for line in found.lines}
-            told = list(zip(*found.notes.columns().values(), strict=True))
+            told = list(zip(*found.notes.columns().values()))
             for out, map_space in outs:
                 on_map = OnMap(along.crs) if map_space else None
                 for row, own in enumerate(found.attributes):

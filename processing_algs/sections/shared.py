@@ -300,7 +300,7 @@ def stretches(known):
     list of (int, int)
     """
     edges = np.flatnonzero(np.diff(np.concatenate([[False], known, [False]]).astype(int)))
-    return [(int(first), int(last) - 1) for first, last in zip(edges[::2], edges[1::2], strict=True)]
+    return [(int(first), int(last) - 1) for first, last in zip(edges[::2], edges[1::2])]
 
 
 def texts(chunk, name):

@@ -1,5 +1,7 @@
 """Rays of ``locate_by_bearings``: their known ends, the places they fix, and what is to be said of these."""
 
+from __future__ import annotations
+
 from copy import deepcopy
 from dataclasses import dataclass
 
@@ -129,7 +131,7 @@ def landmarks(chunk, said, run, notes):
         looked.note_places(places, found)
         height = looked.heights(part, found)
         names = column_or_empty(part, name_field)
-        for row, (name, *place) in enumerate(zip(names, places.lon, places.lat, height, strict=True)):
+        for row, (name, *place) in enumerate(zip(names, places.lon, places.lat, height)):
             if is_empty(name) or np.isnan(place[0]):
                 continue
             doubts.setdefault(text_of(name), found.found.get(row, {}))
@@ -254,7 +256,7 @@ def _turned(plain, ends, sigma, shared, *, solve_turn):
 def judge(notes, found, chunk, members, *, angles):
     """Say of each place what there is to say."""
     values = found.values
-    for row, (own, used) in enumerate(zip(members, found.rows, strict=True)):
+    for row, (own, used) in enumerate(zip(members, found.rows)):
         left_out = chunk.ids[np.setdiff1d(own, used)]
         if left_out.size:
             ids = ", ".join(map(str, left_out[:NAMED])) + ("..." if left_out.size > NAMED else "")

@@ -221,7 +221,7 @@ class CheckCompass(AgonicAlgorithm):
     def _say(run, columns, warnings):
         for _, sentence in warnings:
             run.warn(sentence)
-        for name, error, sigma in zip(columns["compass"], columns["index_err"], columns["sig_index"], strict=True):
+        for name, error, sigma in zip(columns["compass"], columns["index_err"], columns["sig_index"]):
             if not np.isnan(error):
                 run.say(
                     tr("{compass}: add {error} ± {sigma} degrees to its readings.").format(
@@ -234,4 +234,4 @@ def _names(chunk, field):
     """Names of the compasses, and which rows name none."""
     cells = column_or_empty(chunk, field)
     nameless = np.array([is_empty(cell) for cell in cells], dtype=bool)
-    return ["" if empty else text_of(cell) for cell, empty in zip(cells, nameless, strict=True)], nameless
+    return ["" if empty else text_of(cell) for cell, empty in zip(cells, nameless)], nameless

@@ -45,11 +45,10 @@ def write_report(report, tally, compasses, north, sigmas, warnings, clock=None):
         [_date(date) for date in compasses["first_date"]],
         [_date(date) for date in compasses["last_date"]],
         compasses["remark"],
-        strict=True,
     )
     rows = [["" if cell is None else cell for cell in row] for row in rows]
     if clock is not None:
-        for row, suns, part in zip(rows, compasses["n_sun"], compasses["sig_clock"], strict=True):
+        for row, suns, part in zip(rows, compasses["n_sun"], compasses["sig_clock"]):
             row[2:2] = [suns]
             row[4:4] = [_number(part, 2)]
     report.table(head, rows)
@@ -83,8 +82,7 @@ def _number(value, digits):
 
 def _pairs(values, sigmas, digits):
     return [
-        "" if np.isnan(value) else f"{value:+.{digits}f}° ± {sigma:.{digits}f}°"
-        for value, sigma in zip(values, sigmas, strict=True)
+        "" if np.isnan(value) else f"{value:+.{digits}f}° ± {sigma:.{digits}f}°" for value, sigma in zip(values, sigmas)
     ]
 
 

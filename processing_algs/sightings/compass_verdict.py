@@ -124,7 +124,7 @@ def judged(parts):
         cells += [index.drift_sigma, min(known_dates, default=None), max(known_dates, default=None)]
         cells += [_one_ring(ring[used], stated[used]), _sources(sources[used])]
         cells += [int(sun[used].sum()), index.clock_sigma]
-        for held, cell in zip(columns.values(), cells, strict=True):
+        for held, cell in zip(columns.values(), cells):
             held.append(cell)
     _hand_back(parts, apart, slips, far, scatter)
     return {name: _array(column) for name, column in columns.items()}, notes

@@ -141,7 +141,7 @@ class KnownLines:
             places, notes = self.locator.places(chunk), Notes(len(chunk))
             looked.note_places(places, notes)
             names = column_or_empty(chunk, self._said.POINT_FIELD)
-            for row, (name, x, y) in enumerate(zip(names, places.x, places.y, strict=True)):
+            for row, (name, x, y) in enumerate(zip(names, places.x, places.y)):
                 if is_empty(name) or np.isnan(x):
                     continue
                 place = float(x), float(y)

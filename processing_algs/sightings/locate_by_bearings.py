@@ -274,7 +274,7 @@ def _crs(said):
 def _points(shapes, columns, kind):
     points = [
         QgsGeometry() if np.isnan(lon) else shapes.point(lon, lat, elev)
-        for lon, lat, elev in zip(columns["lon"], columns["lat"], columns["elev"], strict=True)
+        for lon, lat, elev in zip(columns["lon"], columns["lat"], columns["elev"])
     ]
     if kind == Qgis.WkbType.Point:
         for point in points:

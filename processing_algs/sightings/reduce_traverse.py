@@ -306,7 +306,7 @@ class ReduceTraverse(AgonicAlgorithm):
 
 def _points(solved, shapes, flat):
     """Points of the stations."""
-    places = zip(solved.lon, solved.lat, solved.heights.after[:, 0], strict=True)
+    places = zip(solved.lon, solved.lat, solved.heights.after[:, 0])
     points = [QgsGeometry() if np.isnan(lon) else shapes.point(lon, lat, z) for lon, lat, z in places]
     return [_flat(point) for point in points] if flat else points
 

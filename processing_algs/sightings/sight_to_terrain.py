@@ -301,7 +301,7 @@ def _points(shapes, sights):
     known = np.isfinite(x) & np.isfinite(y) & np.isfinite(z)
     return [
         QgsGeometry(QgsPoint(*place)) if fine else QgsGeometry()
-        for *place, fine in zip(x.tolist(), y.tolist(), z.tolist(), known.tolist(), strict=True)
+        for *place, fine in zip(x.tolist(), y.tolist(), z.tolist(), known.tolist())
     ]
 
 

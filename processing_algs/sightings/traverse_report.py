@@ -50,7 +50,7 @@ def _closures(report, legs, laid):
         return
     head = [tr("closing leg"), tr("east, m"), tr("north, m"), tr("gap, m"), tr("around, m"), tr("one in")]
     rows = []
-    for leg, (east, north), around in zip(laid.closing, laid.gap, laid.around, strict=True):
+    for leg, (east, north), around in zip(laid.closing, laid.gap, laid.around):
         gap = float(np.hypot(east, north))
         names = f"{legs.names[legs.start[leg]]} - {legs.names[legs.end[leg]]}"
         ratio = f"{around / gap:.0f}" if gap > 0.0 else ""

@@ -1,5 +1,7 @@
 """How any layer of attitudes is read for its symbols."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 
 import numpy as np

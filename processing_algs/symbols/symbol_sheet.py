@@ -92,7 +92,7 @@ class SymbolSheet(AgonicAlgorithm):
         known = NUMBERED if of_lines else SYMBOLS
         for chunk in run.chunks(source, fields=["symbol", status_field], geometry=False, stop=80.0):
             status = column_or_empty(chunk, status_field)
-            for symbol, state in zip(chunk.column("symbol"), status, strict=True):
+            for symbol, state in zip(chunk.column("symbol"), status):
                 read += 1
                 rejected += state == "rejected"
                 bare += state != "rejected" and symbol not in known

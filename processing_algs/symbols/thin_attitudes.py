@@ -250,7 +250,7 @@ class ThinAttitudes(AgonicAlgorithm):
                     [crc32("\x1f".join(str(row[index]) for index in own).encode()) for row in chunk.attributes],
                 )
             )
-        columns = [np.concatenate(column) for column in zip(*parts, strict=True)] if parts else [np.empty(0)] * 6
+        columns = [np.concatenate(column) for column in zip(*parts)] if parts else [np.empty(0)] * 6
         return columns[0], columns[1], columns[2:5], columns[5]
 
 
@@ -259,5 +259,5 @@ def _places_in_order(chunk, heeded, order):
     kinds = [KIND_OF.get(symbol) for symbol in column_or_empty(chunk, heeded.get(SYMBOL))]
     if heeded.get(KIND):
         words, unknown = read_kinds(column_or_empty(chunk, heeded[KIND]), {}, "")
-        kinds = [kind or (None if bad else word) for kind, word, bad in zip(kinds, words, unknown, strict=True)]
+        kinds = [kind or (None if bad else word) for kind, word, bad in zip(kinds, words, unknown)]
     return np.array([order.get(kind, len(order)) for kind in kinds], dtype=float)

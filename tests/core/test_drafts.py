@@ -196,7 +196,7 @@ def test_nothing_is_drawn_across_a_fault_and_nothing_carried_over_it():
         return [line.path for line in found.lines if line.what == "contact" and line.path[:, 0].max() < 3700]
 
     assert len(before(one)) > 1
-    for first, second in zip(before(one), before(two), strict=True):
+    for first, second in zip(before(one), before(two)):
         np.testing.assert_allclose(first, second)
     for line in one.lines:
         if line.what == "contact":
@@ -214,10 +214,7 @@ def test_level_beds_of_a_younger_sequence_do_not_kink_the_folds_below_and_end_th
         np.array([[0.0, 0.0, 130.0]]), np.array([[0.0, 0.0, 1.0]]), np.array([False]), np.array([2.0]), np.array([1])
     )
     both = dp.Ticks(
-        *(
-            np.concatenate([one, two])
-            for one, two in zip(vars(setting.ticks).values(), vars(level).values(), strict=True)
-        )
+        *(np.concatenate([one, two]) for one, two in zip(vars(setting.ticks).values(), vars(level).values()))
     )
     lava = [dp.Crossing("lava base", x, 110.0, 1, "beds", "lava", True) for x in (2800.0, 3400.0)]
     capped = dr.draft(
@@ -228,7 +225,7 @@ def test_level_beds_of_a_younger_sequence_do_not_kink_the_folds_below_and_end_th
         for found in (plain, capped)
     ]
     assert len(deep[0]) == len(deep[1]) > 0
-    for one, two in zip(*deep, strict=True):
+    for one, two in zip(*deep):
         np.testing.assert_allclose(one, two)
     above = [line for line in capped.lines if line.name in LEVELS and line.path[:, 1].max() > 111 and not line.air]
     assert not above

@@ -299,7 +299,7 @@ def test_agreement_with_pyigrf_to_2015():
     """
     lat, lon, height = places(200, seed=3)
     years = np.random.default_rng(3).uniform(1900, 2015, len(lat))
-    rows = list(zip(lat, lon, height / 1000, years, strict=True))
+    rows = list(zip(lat, lon, height / 1000, years))
 
     theirs = np.array([pyIGRF.calculate.igrf12syn(year, 2, 6371.2 + up, at, on)[:3] for at, on, up, year in rows]).T
     ours = synthesise_geocentric("igrf14", lat, lon, 6371200 + height, years)

@@ -163,7 +163,7 @@ def test_sigma_of_depth_is_the_scatter_of_noisy_trials():
 
     def trial(rng):
         ends = []
-        for point, slope in zip((ground, through), slopes, strict=True):
+        for point, slope in zip((ground, through), slopes):
             moved = rng.normal(0, 10, 2)
             ends.append(point + np.append(moved, moved @ slope + rng.normal(0, 5)))
         tilted = normal + np.radians(1.5) * rng.standard_normal(2) @ across
@@ -189,7 +189,7 @@ def test_contours_between_two_wells_lie_at_the_printed_shares_of_the_way():
     length = 1000.0
     dip = np.degrees(np.arctan((924.0 - 677.0) / length))
     levels, start, stop = contour_chords(pole(180.0, dip), 677.0, 100.0, length)
-    middle = dict(zip(levels, (start + stop)[:, 0] / 2 / length, strict=True))
+    middle = dict(zip(levels, (start + stop)[:, 0] / 2 / length))
     # The plane dips to the west, so it rises toward the east.
     assert middle[700.0] == pytest.approx(0.093, abs=5e-4)
     assert middle[800.0] == pytest.approx(0.498, abs=5e-4)

@@ -845,7 +845,7 @@ ROWS = st.lists(st.tuples(FIELD, FIELD, FIELD, FIELD, FIELD, st.booleans()), min
     written=st.sampled_from(notation.LETTERS),
 )
 def test_whatever_the_cells_hold_each_row_is_read_or_refused(rows, how, unit, pair_means, rake_means, over_90, written):
-    columns = [list(column) for column in zip(*rows, strict=True)]
+    columns = [list(column) for column in zip(*rows)]
     means = {"pair_means": pair_means, "rake_means": rake_means}
     readings = read_rows(how, *columns, unit=unit, over_90=over_90, letters=written, **means)
     refused = {problem.row for problem in readings.problems if CODES[problem.code].rejects}

@@ -32,7 +32,7 @@ class Terrain:
 
     def highest(self, column, row):
         found = np.empty(len(column))
-        for number, (across, down) in enumerate(zip(column * rays.BLOCK, row * rays.BLOCK, strict=True)):
+        for number, (across, down) in enumerate(zip(column * rays.BLOCK, row * rays.BLOCK)):
             block = self.grid[down : down + rays.BLOCK + 1, across : across + rays.BLOCK + 1]
             found[number] = np.inf if np.isnan(block).any() else block.max()
         return found
@@ -91,7 +91,7 @@ def test_95_may_be_a_zenith_angle_or_a_percentage_but_never_degrees_up():
 
 @pytest.mark.parametrize("means", rays.ANGLE_MEANS)
 def test_limits_are_the_steepest_angles_taken(means):
-    for limit, beyond in zip(rays.angle_limits(means), (-1e-6, 1e-6), strict=True):
+    for limit, beyond in zip(rays.angle_limits(means), (-1e-6, 1e-6)):
         assert np.abs(rays.elevation_angle(limit - beyond, means)) == pytest.approx(89.0, abs=1e-4)
         assert np.isnan(rays.elevation_angle(limit + beyond, means))
 
@@ -231,7 +231,7 @@ def test_the_first_hit_is_that_of_dense_stepping(seed):
     column, row = random.uniform(1, 118, (2, count))
     azimuth, elevation = random.uniform(0, 360, count), random.normal(0, 6, count)
     found = sight(terrain, column, row, azimuth, elevation, longest=3000.0, refraction=0.13)
-    expected = [brute_force(terrain, *one, 3000.0, 0.13) for one in zip(column, row, azimuth, elevation, strict=True)]
+    expected = [brute_force(terrain, *one, 3000.0, 0.13) for one in zip(column, row, azimuth, elevation)]
     hits = np.isfinite(expected)
     assert 10 < hits.sum() < 38  # else this would show little
     assert np.array_equal(np.isfinite(found.range), hits)

@@ -1,7 +1,5 @@
 """Terrain on grids: between cell centres, the local frame of cells, where planes crop out."""
 
-from itertools import pairwise
-
 import numpy as np
 import pytest
 from agonic.processing_algs.core import norths
@@ -187,4 +185,4 @@ def test_pieces_follow_each_other_without_gap(above):
     pieces = split_at_ground(np.arange(len(above)), above)
     assert pieces[0][0] == 0.0
     assert pieces[-1][1] == len(above) - 1
-    assert all(first[1] == second[0] and first[2] != second[2] for first, second in pairwise(pieces))
+    assert all(first[1] == second[0] and first[2] != second[2] for first, second in zip(pieces, pieces[1:]))
