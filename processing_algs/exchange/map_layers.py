@@ -1,6 +1,7 @@
 """The layers of a map that go to an archive: their entries, and how they are gathered."""
 
 from ..core.map_lines import TYPES
+from ..core.units import columns_of
 from ..gis import wording
 from ..gis.columns import column_or_empty
 from ..gis.i18n import tr
@@ -116,9 +117,10 @@ def _units(said, run, contents):
     found = units_of(list(zip(codes, shapes)), table, run.ready, faults)
     for sentence in warnings(found):
         run.warn(sentence)
+    _add_section_units(said, run, table, found)
     ages = {}
     if said.UNIT_TABLE and said.AGE_FIELD:
-        key = next(name for name in said.UNIT_TABLE.names if name.lower() in ("code", "mapunit", "unit"))
+        key = columns_of(said.UNIT_TABLE.names)["code"]
         for chunk in run.chunks(said.UNIT_TABLE, geometry=False):
             cells = zip(chunk.column(key), column_or_empty(chunk, said.AGE_FIELD))
             ages.update((code_of(code), code_of(age)) for code, age in cells)
@@ -127,6 +129,21 @@ def _units(said, run, contents):
     if not unmapped:
         return []
     return [tr("Units of the table that are not on the map, left out: {codes}.").format(codes=", ".join(unmapped))]
+
+
+def _add_section_units(said, run, table, found):
+    """Add units of the table that only the drawn sections show, in the table's order."""
+    codes = set()
+    for one in said.SECTIONS if "SECTIONS" in said else ():
+        if one.fields().lookupField("MapUnit") >= 0:
+            for chunk in run.chunks(one, geometry=False):
+                codes.update(map(code_of, chunk.column("MapUnit")))
+    more = [unit for unit in table if unit.code in codes and unit.code not in found.codes]
+    if more:
+        rank = {unit.code: number for number, unit in enumerate(table)}
+        found.units.extend(more)
+        found.units.sort(key=lambda unit: rank.get(unit.code, len(rank)))
+        found.colors.update((unit.code, unit.color) for unit in more if unit.color)
 
 
 def _field(key, label, parent, *, role=None, help=None, default=None):  # noqa: A002

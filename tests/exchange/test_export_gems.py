@@ -374,3 +374,34 @@ def test_attitudes_alone_in_degrees_make_a_database_that_says_what_it_lacks(make
     told = (tmp_path / "out" / "how_this_was_made.txt").read_text(encoding="utf-8")
     assert "agonic:export_gems" in told
     assert "FORMAT: gpkg" in told
+
+
+def test_units_that_only_a_section_shows_are_described(make_points, tmp_path):
+    from qgis.core import QgsFeature, QgsGeometry, QgsVectorLayer
+
+    def areas(definition, name, code):
+        layer = QgsVectorLayer(definition, name, "memory")
+        row = QgsFeature(layer.fields())
+        row["MapUnit"] = code
+        row.setGeometry(QgsGeometry.fromWkt("POLYGON((0 0, 100 0, 100 100, 0 0))"))
+        layer.dataProvider().addFeatures([row])
+        return layer
+
+    table = make_points(
+        ["code:string", "name:string", "color:string", "epoch:string"],
+        [(None, None, "Up", "Upper Bed", "#112233", "Eocene"), (None, None, "Dn", "Deep Bed", "#445566", "Permian"),
+         (None, None, "No", "Nowhere Bed", "#778899", None)],
+    )  # fmt: skip
+    _, path = export(
+        {
+            "UNITS": areas("Polygon?crs=EPSG:32633&field=MapUnit:string", "units", "Up"),
+            "UNIT_FIELD": "MapUnit",
+            "UNIT_TABLE": table,
+            "AGE_FIELD": "epoch",
+            "SECTIONS": [areas("Polygon?field=MapUnit:string", "CSAMapUnitPolys", "Dn")],
+        },
+        tmp_path / "out",
+    )
+    fields = "MapUnit", "HierarchyKey", "AreaFillRGB", "Age"
+    found = [tuple(row[name] for name in fields) for row in rows(path, "DescriptionOfMapUnits")]
+    assert found == [("Up", "1", "017,034,051", "Eocene"), ("Dn", "2", "068,085,102", "Permian")]
