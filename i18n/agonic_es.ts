@@ -208,7 +208,7 @@
     <message>
       <location filename="../plugin/sample.py" />
       <source>Heights of the ground</source>
-      <translation type="unfinished" />
+      <translation>Cotas del terreno</translation>
     </message>
     <message>
       <location filename="../plugin/sample.py" />
@@ -2572,6 +2572,11 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     </message>
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
+      <source>Look whether easting and northing, or latitude and longitude, stand in each other's column; nothing was changed.</source>
+      <translation>Mire si X e Y, o latitud y longitud, están una en la columna de la otra; no se cambió nada.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/code_meanings.py" />
       <source>Write the number with a point.</source>
       <translation>Escriba el número con un punto.</translation>
     </message>
@@ -2843,7 +2848,7 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
       <source>Measure the distance to the foot, or sight it from another place.</source>
-      <translation type="unfinished" />
+      <translation>Mida la distancia al pie, o víselo desde otro lugar.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
@@ -2954,6 +2959,11 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
       <location filename="../processing_algs/gis/code_meanings.py" />
       <source>Find out whether a declination was applied the wrong way.</source>
       <translation>Averigüe si se aplicó una declinación al revés.</translation>
+    </message>
+    <message>
+      <location filename="../processing_algs/gis/code_meanings.py" />
+      <source>Write north or south.</source>
+      <translation>Escriba north o south.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
@@ -3174,11 +3184,6 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
       <location filename="../processing_algs/gis/code_meanings.py" />
       <source>State the time zone.</source>
       <translation>Diga la zona horaria.</translation>
-    </message>
-    <message>
-      <location filename="../processing_algs/gis/code_meanings.py" />
-      <source>Write north or south.</source>
-      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
@@ -3628,7 +3633,7 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
       <source>Check that foot and top are not exchanged.</source>
-      <translation type="unfinished" />
+      <translation>Compruebe que pie y cima no están intercambiados.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/code_meanings.py" />
@@ -5111,17 +5116,17 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     <message>
       <location filename="../processing_algs/gis/field_meanings.py" />
       <source>Height of the object</source>
-      <translation type="unfinished" />
+      <translation>Altura del objeto</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/field_meanings.py" />
       <source>m</source>
-      <translation type="unfinished" />
+      <translation>m</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/field_meanings.py" />
       <source>From the foot that was sighted to the top.</source>
-      <translation type="unfinished" />
+      <translation>Desde el pie visado hasta la cima.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/field_meanings.py" />
@@ -5533,7 +5538,7 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     <message>
       <location filename="../processing_algs/gis/field_meanings.py" />
       <source>1-sigma of the height of the object.</source>
-      <translation type="unfinished" />
+      <translation>1 sigma de la altura del objeto.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/field_meanings.py" />
@@ -5903,12 +5908,12 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     <message>
       <location filename="../processing_algs/gis/field_meanings.py" />
       <source>Angle to the top</source>
-      <translation type="unfinished" />
+      <translation>Ángulo a la cima</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/field_meanings.py" />
       <source>Elevation angle to the top of the object, positive upward.</source>
-      <translation type="unfinished" />
+      <translation>Ángulo de elevación a la cima del objeto, positivo hacia arriba.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/field_meanings.py" />
@@ -6211,7 +6216,7 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     <message>
       <location filename="../processing_algs/gis/north_words.py" />
       <source>read at the south end of the needle, 180° added: {count}</source>
-      <translation type="unfinished" />
+      <translation>leídas en el extremo sur de la aguja, 180° sumados: {count}</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_words.py" />
@@ -6271,7 +6276,7 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     <message>
       <location filename="../processing_algs/gis/north_words.py" />
       <source>read at the south end of the needle, 180° added</source>
-      <translation type="unfinished" />
+      <translation>leídas en el extremo sur de la aguja, 180° sumados</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_words.py" />
@@ -6351,7 +6356,7 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     <message>
       <location filename="../processing_algs/gis/north_words.py" />
       <source>{count} readings were taken at the south end of the needle; 180° was added.</source>
-      <translation type="unfinished" />
+      <translation>{count} lecturas se tomaron en el extremo sur de la aguja; se sumaron 180°.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/north_words.py" />
@@ -6837,7 +6842,7 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The end of the needle "{value}" is not known as north or south.</source>
-      <translation type="unfinished" />
+      <translation>El extremo de la aguja «{value}» no se conoce como north o south.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -6897,12 +6902,12 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The object is {value} m high, but how well that is known is not: a sight one sigma off meets no ground.</source>
-      <translation type="unfinished" />
+      <translation>El objeto mide {value} m de alto, pero no se sabe con qué exactitud: una visual desviada en 1 sigma no encuentra terreno.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
       <source>The top lies below the foot: the height is {value} m.</source>
-      <translation type="unfinished" />
+      <translation>La cima está por debajo del pie: la altura es de {value} m.</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/remarks.py" />
@@ -8148,12 +8153,12 @@ Qué significa Azimuth se lee de la definición de cada Type en el Glossary. Don
     <message>
       <location filename="../processing_algs/gis/wording.py" />
       <source>north end</source>
-      <translation type="unfinished" />
+      <translation>extremo norte</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/wording.py" />
       <source>south end</source>
-      <translation type="unfinished" />
+      <translation>extremo sur</translation>
     </message>
     <message>
       <location filename="../processing_algs/gis/wording.py" />
@@ -9525,22 +9530,22 @@ No mire nunca al sol por una mira ni por una lente: use la sombra. Los resultado
     <message>
       <location filename="../processing_algs/parameters.py" />
       <source>End of the needle that was read</source>
-      <translation type="unfinished" />
+      <translation>Extremo de la aguja que se leyó</translation>
     </message>
     <message>
       <location filename="../processing_algs/parameters.py" />
       <source>With the compass held the other way round the south end is read: 180 degrees are added to azimuths.</source>
-      <translation type="unfinished" />
+      <translation>Con la brújula al revés se lee el extremo sur: se suman 180 grados a los azimutes.</translation>
     </message>
     <message>
       <location filename="../processing_algs/parameters.py" />
       <source>End of the needle of each row</source>
-      <translation type="unfinished" />
+      <translation>Extremo de la aguja de cada fila</translation>
     </message>
     <message>
       <location filename="../processing_algs/parameters.py" />
       <source>Field with north or south. Empty rows go by the choice above. Compass letters of the dip stay.</source>
-      <translation type="unfinished" />
+      <translation>Campo con north o south. Las filas vacías siguen la elección de arriba. Las letras del buzamiento se mantienen.</translation>
     </message>
     <message>
       <location filename="../processing_algs/parameters.py" />
@@ -15310,7 +15315,7 @@ El terreno es el del MDE: nada se sabe de roca, agua, labores antiguas ni de qui
     <message>
       <location filename="../processing_algs/sightings/sight_grade.py" />
       <source>Curvature of a ray of light over that of the Earth.</source>
-      <translation type="unfinished" />
+      <translation>Curvatura de un rayo de luz respecto a la de la Tierra.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/sight_grade.py" />
@@ -15351,7 +15356,13 @@ Sights bend with the curvature of the Earth and the refraction of the air. range
 A sight that leaves the DEM or the longest range without a hit is rejected as no_hit; one that passes over ground without heights, as dem_gap, since it may have met it there. Rejected rows have no geometry, so that no plane is laid through them.
 
 With a second vertical angle, to the top of a cliff, a bench or a dump whose foot was sighted, obj_height is its height and sig_height the 1-sigma of it.</source>
-      <translation type="unfinished" />
+      <translation>Del rumbo y el ángulo vertical al afloramiento del otro lado del valle: dónde encuentra la visual por primera vez el terreno de un MDE, a qué distancia y a qué cota. Cada fila de las estaciones es una visual. Tres de esos puntos en una capa que nadie puede tocar dan su plano (Planos a partir de puntos).
+
+Las visuales se curvan por la curvatura de la Tierra y la refracción del aire. range es la distancia horizontal sobre el terreno; range_lo y range_hi son las distancias para un ángulo vertical 1 sigma menor y mayor, y quedan vacías donde tal visual no encuentra terreno. sig_across es el error lateral que causa el rumbo, sig_elev el error de cota que causa el ángulo vertical a esa distancia, curv_refr la parte de curvatura y refracción en la cota, todo en metros.
+
+Una visual que sale del MDE o pasa de la distancia máxima sin encontrar terreno se rechaza como no_hit; la que pasa sobre terreno sin cotas, como dem_gap, pues pudo encontrarlo allí. Las filas rechazadas no tienen geometría, para que no se trace ningún plano por ellas.
+
+Con un segundo ángulo vertical, a la cima de un escarpe, un banco o una escombrera cuyo pie se visó, obj_height es su altura y sig_height su 1 sigma.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/sight_to_terrain.py" />
@@ -15376,12 +15387,12 @@ With a second vertical angle, to the top of a cliff, a bench or a dump whose foo
     <message>
       <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <source>Vertical angle to the top</source>
-      <translation type="unfinished" />
+      <translation>Ángulo vertical a la cima</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/sight_to_terrain.py" />
       <source>Of an object whose foot the vertical angle is of; counted in the same. Empty: no height is wanted.</source>
-      <translation type="unfinished" />
+      <translation>De un objeto a cuyo pie corresponde el ángulo vertical; se cuenta igual. Vacío: no se quiere altura.</translation>
     </message>
     <message>
       <location filename="../processing_algs/sightings/sight_to_terrain.py" />
@@ -17310,7 +17321,7 @@ Las distancias son metros sobre el terreno, sea cual sea el sistema de referenci
     <message>
       <location filename="../processing_algs/symbols/thin_attitudes.py" />
       <source>PRIORITY_FIELD: {value} is no number.</source>
-      <translation type="unfinished" />
+      <translation>PRIORITY_FIELD: {value} no es un número.</translation>
     </message>
   </context>
 </TS>
