@@ -37,7 +37,7 @@ def described(apply, added):
     """
 
     def style(layer):
-        if apply:
+        if apply and layer.isSpatial():  # a CSV keeps no geometry that could be drawn
             apply(layer)
         meanings, told = field_meanings(), []
         for name in added:

@@ -50,6 +50,13 @@ def test_the_declination_of_1992_is_that_of_meeus():
     assert sky["longitude"] == pytest.approx(199 + 54 / 60 + 21.56 / 3600, abs=0.5 / 3600)
 
 
+def test_the_declination_of_the_low_accuracy_example_is_met_within_its_own_error():
+    """Meeus, Astronomical Algorithms, 2nd ed., example 25.a: -7 47 06 at 1992-10-13.0 TD, good to 0.01 degree."""
+    sky = apparent_place(np.datetime64("1992-10-13T00:00:00", "ms"), 0.0)
+    assert sky["declination"] == pytest.approx(-(7 + 47 / 60 + 6 / 3600), abs=0.01)
+    assert sky["right_ascension"] == pytest.approx((13 + 13 / 60 + 31.4 / 3600) * 15.0, abs=0.01)
+
+
 # Jet Propulsion Laboratory ephemeris DE421 by a general astronomy library (skyfield 1.55, recomputed): universal time,
 # latitude, longitude, height, azimuth, altitude without air. Tolerance: 0.003 degree across the line of sight, of which
 # 0.9 s of UT1 is 0.0026; before 1972 and at 82 degrees too.

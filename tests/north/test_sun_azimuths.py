@@ -116,3 +116,11 @@ def test_a_run_that_does_not_know_its_day_bearing_or_zone_is_refused(make_points
     ):
         with pytest.raises(QgsProcessingException, match=words):
             run("sun_azimuths", {"INPUT": layer, **said})
+
+
+def test_after_the_model_s_end_the_sun_is_known_and_the_needle_is_not(make_points, run):
+    layer = make_points(["time:string"], [(-3.5, 40.0, "2041-06-21 08:00Z")], crs="EPSG:4326")
+    (row,) = run("sun_azimuths", {"INPUT": layer, "TIME_FIELD": "time"})["rows"]
+    assert row["sun_azim"] == pytest.approx(88.0, abs=3.0)  # near that of 2026, which the test above holds
+    assert (row["decl"], row["sun_read"], row["decl_from"]) == (None, None, None)
+    assert (row["status"], row["code"]) == ("warning", "no_field_then")

@@ -275,3 +275,13 @@ def test_output_is_styled_where_it_is_kept(points_z, tmp_path):
     result = run(points_z(PLAIN), HEIGHT_FROM="z", OUTPUT=str(tmp_path / "planes.gpkg"))
     layer = Layer(result["OUTPUT"], "planes", "ogr")
     assert layer.listStylesInDatabase()[0] == 1
+
+
+def test_a_table_without_geometry_takes_the_planes_too(run, make_points, tmp_path):
+    """A CSV keeps no geometry: there is nothing to style, and the run failed over it."""
+    layer = make_points(
+        ["height:double"], [(500_000.0, 5e6, 100.0), (501_000.0, 5e6, 100.0), (500_500.0, 5_000_800.0, 180.0)]
+    )
+    said = {"INPUT": layer, "HEIGHT_FROM": "field", "HEIGHT_FIELD": "height", "OUTPUT": str(tmp_path / "planes.csv")}
+    rows = run("planes_from_points", said)["rows"]
+    assert float(rows[0]["dip"]) == pytest.approx(5.71, abs=0.01)  # 80 m over 800 m

@@ -2,7 +2,7 @@
 
 import numpy as np
 import pytest
-from agonic.processing_algs.core import norths, rays
+from agonic.processing_algs.core import grades, norths, rays
 from agonic.processing_algs.gis.dem import WGS84, Dem
 from agonic.processing_algs.gis.sight_ground import SightGround
 from osgeo import gdal, osr
@@ -58,3 +58,25 @@ def test_the_first_hit_is_that_of_dense_stepping_behind_ridges_too(appalachians)
             assert np.isnan(found.range[number]) or np.nanmin(np.abs(above[:last])) < 1.0
     assert hits > 60
     assert hidden > 20
+
+
+def test_a_set_grade_over_real_ground_keeps_to_a_thousandth(appalachians):
+    """The acceptance of lines of constant grade, on 20 stations in every direction and at six grades."""
+    dem, random = Dem(QgsRasterLayer(appalachians, "real"), 1, "metre"), np.random.default_rng(6)
+    ends, long = set(), 0
+    for number in range(20):
+        column, row = random.uniform(60, dem.columns - 60), random.uniform(60, dem.rows - 60)
+        lon, lat = (float(part[0]) for part in dem.lonlat_of(np.array([column]), np.array([row])))
+        angle = (-6.0, -3.0, -1.0, 1.0, 3.0, 6.0)[number % 6]
+        step = 0.5 * float(dem.cell_size(np.array([lon]), np.array([lat]))[0])
+        line = grades.follow_grade(
+            lambda x, y: dem.sample(x, y, WGS84), lon, lat, 18.0 * number, angle, step=step, longest=30.0 * step
+        )
+        ends.add(line.end)
+        if len(line.lon) < 3:
+            continue
+        run = np.hypot(*norths.to_local(line.lon[1:], line.lat[1:], line.lon[:-1], line.lat[:-1]))
+        long += len(line.lon) > 20
+        assert np.diff(line.height) / run == pytest.approx(np.tan(np.radians(angle)), rel=1e-3)
+    assert long >= 6
+    assert ends <= {grades.LONGEST, grades.TOO_FLAT, grades.NO_START, grades.NO_GROUND}
