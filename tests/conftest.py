@@ -11,6 +11,23 @@ from hypothesis import settings
 
 find_proj_data()  # as the plugin does when it is loaded; the tests of the science load none
 
+_verdict = []
+
+
+def pytest_sessionfinish(exitstatus):
+    """Keep the verdict of the tests."""
+    _verdict.append(int(exitstatus))
+
+
+@pytest.hookimpl(trylast=True)
+def pytest_unconfigure():
+    """Leave with the verdict of the tests: QGIS may crash while Python takes it down, when all is told already."""
+    if "qgis.core" in sys.modules and _verdict:
+        sys.stdout.flush()
+        sys.stderr.flush()
+        os._exit(_verdict[-1])
+
+
 # The tests of the science are run often, so by hand they try few examples, new ones each time; continuous integration
 # tries many, the same ones each time, so that its verdict is on the change. A loaded machine is no bug: no deadline.
 settings.register_profile("quick", deadline=None, max_examples=15)

@@ -29,7 +29,13 @@ def find_proj_data(folders: Iterable[str | Path] = ()) -> bool:
     Grids are never fetched from outside the machine, whatever the user's PROJ is set to: the same table must give the
     same places in the office and in the field.
     """
-    network.set_network_enabled(active=False)  # type: ignore[attr-defined]
+    found = _is_found(folders)
+    if found:  # newer pyproj looks for its data before it hears anything
+        network.set_network_enabled(active=False)  # type: ignore[attr-defined]
+    return found
+
+
+def _is_found(folders: Iterable[str | Path]) -> bool:
     try:
         pyproj.datadir.get_data_dir()
     except pyproj.exceptions.DataDirError:
